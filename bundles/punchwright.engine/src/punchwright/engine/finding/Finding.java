@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.finding;
+
+import java.text.MessageFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.ResourceBundle;
+
+import punchwright.engine.geometry.Point;
+
+/**
+ * An error, warning or note with a typed reason, the object it concerns and, where there is one, a place.
+ *
+ * @param reason    typed reason; decides code, severity and texts
+ * @param subject   the object concerned, as a person names it ("part BR-104, feature 7")
+ * @param arguments values for the text, numbers in the unit that the text prints
+ * @param place     where, in mm in the subject's own coordinates; null where there is no place
+ */
+public record Finding(Reason reason, String subject, List<Object> arguments, Point place) {
+
+    public Finding {
+        Objects.requireNonNull(reason, "reason");
+        Objects.requireNonNull(subject, "subject");
+        arguments = List.copyOf(arguments);
+    }
+
+    /** A finding without a place. */
+    public static Finding of(Reason reason, String subject, Object... arguments) {
+        return new Finding(reason, subject, List.of(arguments), null);
+    }
+
+    /** A finding at a place in mm. */
+    public static Finding at(Point place, Reason reason, String subject, Object... arguments) {
+        return new Finding(reason, subject, List.of(arguments), place);
+    }
+
+    public Severity severity() {
+        return reason.severity();
+    }
+
+    public boolean isError() {
+        return reason.severity() == Severity.ERROR;
+    }
+
+    public String code() {
+        return reason.code();
+    }
+
+    public Optional<Point> placeIfAny() {
+        return Optional.ofNullable(place);
+    }
+
+    /** What is the matter, with values and units, in English. */
+    public String message() {
+        return message(Locale.ENGLISH);
+    }
+
+    /** The way out, in English; empty when there is none. */
+    public String remedy() {
+        return remedy(Locale.ENGLISH);
+    }
+
+    public String message(Locale locale) {
+        return text("message", locale);
+    }
+
+    public String remedy(Locale locale) {
+        return text("remedy", locale);
+    }
+
+    private String text(String kind, Locale locale) {
+        Class<?> home = reason.getClass();
+        ResourceBundle texts = ResourceBundle.getBundle(home.getPackageName() + ".findings", locale, home.getClassLoader(),
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+        String key = reason.code() + "." + kind;
+        return texts.containsKey(key) ? new MessageFormat(texts.getString(key), locale).format(arguments.toArray()) : "";
+    }
+}

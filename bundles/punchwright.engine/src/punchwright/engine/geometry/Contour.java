@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A closed chain of segments; the end of each is the start of the next within the chain tolerance. A circle is one
+ * full arc. Direction is kept as given; {@link #oriented(boolean)} sets it.
+ */
+public record Contour(List<Segment> segments) {
+
+    public Contour {
+        segments = List.copyOf(segments);
+        if (segments.isEmpty()) {
+            throw new IllegalArgumentException("a contour needs at least one segment");
+        }
+    }
+
+    public static Contour circle(Point center, double diameterMm) {
+        return new Contour(List.of(Arc.circle(center, diameterMm / 2)));
+    }
+
+    /** A polygon through the points, closed. */
+    public static Contour polygon(List<Point> points) {
+        List<Segment> lines = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            lines.add(new Line(points.get(i), points.get((i + 1) % points.size())));
+        }
+        return new Contour(lines);
+    }
+
+    /** A rectangle, counter-clockwise from its lower left corner. */
+    public static Contour rectangle(double x, double y, double lengthMm, double widthMm) {
+        return polygon(List.of(new Point(x, y), new Point(x + lengthMm, y), new Point(x + lengthMm, y + widthMm),
+                new Point(x, y + widthMm)));
+    }
+
+    /** Area in mm2, positive when counter-clockwise. */
+    public double signedAreaMm2() {
+        return segments.stream().mapToDouble(Segment::sweptDoubleArea).sum() / 2;
+    }
+
+    public double areaMm2() {
+        return Math.abs(signedAreaMm2());
+    }
+
+    public double lengthMm() {
+        return segments.stream().mapToDouble(Segment::lengthMm).sum();
+    }
+
+    public boolean isCounterClockwise() {
+        return signedAreaMm2() > 0;
+    }
+
+    public Contour reversed() {
+        List<Segment> back = new ArrayList<>();
+        for (int i = segments.size() - 1; i >= 0; i--) {
+            back.add(segments.get(i).reversed());
+        }
+        return new Contour(back);
+    }
+
+    public Contour oriented(boolean counterClockwise) {
+        return isCounterClockwise() == counterClockwise ? this : reversed();
+    }
+
+    public Contour moved(Pose pose) {
+        return new Contour(segments.stream().map(s -> s.moved(pose)).toList());
+    }
+
+    public Bounds bounds() {
+        return segments.stream().map(Segment::bounds).reduce(Bounds.EMPTY, Bounds::including);
+    }
+
+    /** Least distance of a point from the line of the contour, in mm. */
+    public double distance(Point p) {
+        return segments.stream().mapToDouble(s -> s.distance(p)).min().orElseThrow();
+    }
+
+    /** Whether the point lies inside (crossing number of a ray to the right over a fine polygon). */
+    public boolean contains(Point p) {
+        return bounds().contains(p) && Flattening.contains(Flattening.points(this, 0.001), p);
+    }
+}

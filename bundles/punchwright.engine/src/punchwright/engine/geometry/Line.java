@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.geometry;
+
+/** A straight segment in mm. */
+public record Line(Point start, Point end) implements Segment {
+
+    @Override
+    public double lengthMm() {
+        return start.distance(end);
+    }
+
+    @Override
+    public Point pointAt(double t) {
+        return start.plus(end.minus(start).times(t));
+    }
+
+    @Override
+    public Point tangentAt(double t) {
+        return end.minus(start).unit();
+    }
+
+    @Override
+    public Line reversed() {
+        return new Line(end, start);
+    }
+
+    @Override
+    public Line moved(Pose pose) {
+        return new Line(pose.apply(start), pose.apply(end));
+    }
+
+    @Override
+    public Bounds bounds() {
+        return Bounds.EMPTY.including(start).including(end);
+    }
+
+    @Override
+    public double distance(Point p) {
+        Point d = end.minus(start);
+        double n2 = d.dot(d);
+        double t = n2 == 0 ? 0 : Math.max(0, Math.min(1, p.minus(start).dot(d) / n2));
+        return p.distance(pointAt(t));
+    }
+
+    @Override
+    public double sweptDoubleArea() {
+        return start.cross(end);
+    }
+}

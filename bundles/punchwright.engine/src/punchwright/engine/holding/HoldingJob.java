@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.holding;
+
+import java.util.List;
+
+import punchwright.engine.press.Machine;
+
+/** Input: the machine, the sheet's size in mm and every hit on it. */
+public record HoldingJob(Machine machine, double sheetLengthMm, double sheetWidthMm, List<SheetHit> hits) {
+}

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.sequence;
+
+/** What a run of hits does to the sheet, as far as the order cares. */
+public enum WorkKind {
+    /** Cuts inside a part, or an outer edge that is no separating slit. */
+    OPENING,
+    /** Slits an outer edge so near to a form that it must be cut before the form stands. */
+    SLIT_NEAR_FORM,
+    /** Forms or marks. */
+    FORM,
+    /** Slits an outer edge: what is left of the part's hold is its micro-joints. */
+    SEPARATING
+}

@@ -9,7 +9,7 @@ package punchwright.engine.nesting;
  * @param widthMm   along y
  * @param price     per sheet
  * @param quantity  on hand
- * @param remnant   whether it is a remnant (used first)
+ * @param remnant   whether it is a remnant: used before other sheets where that does not make the material dearer
  */
 public record SheetOffer(String id, double lengthMm, double widthMm, double price, int quantity, boolean remnant) {
 }

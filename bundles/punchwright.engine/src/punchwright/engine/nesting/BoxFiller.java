@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.nesting;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Fills one region with boxes of several parts: parts in a given order, each box by the fit rule. */
+final class BoxFiller {
+
+    private final List<BoxPart> parts;
+    private final int web;
+    private final Work work;
+
+    BoxFiller(List<BoxPart> parts, Work work) {
+        this.parts = parts;
+        this.web = Ticks.of(parts.stream().mapToDouble(p -> p.part().webMm()).max().orElse(0));
+        this.work = work;
+    }
+
+    /** At most {@code wanted[part]} boxes of each part; the array stays as it is. */
+    List<BoxPlacement> fill(Region region, int[] wanted, int[] order, FitRule rule) {
+        List<BoxPlacement> out = new ArrayList<>();
+        if (region.length() > 0 && region.width() > 0) {
+            FreeSpace free = new FreeSpace(region.length() + web, region.width() + web);
+            for (int part : order) {
+                int left = wanted[part];
+                while (left > 0 && put(part, free, rule, out)) {
+                    left--;
+                }
+            }
+        }
+        return out;
+    }
+
+    private boolean put(int part, FreeSpace free, FitRule rule, List<BoxPlacement> out) {
+        List<Turn> turns = parts.get(part).turns();
+        int bestTurn = -1;
+        int bestFree = -1;
+        long bestScore = Long.MAX_VALUE;
+        for (int t = 0; t < turns.size(); t++) {
+            int length = turns.get(t).length() + web;
+            int width = turns.get(t).width() + web;
+            for (int i = 0; i < free.size(); i++) {
+                if (length <= free.length(i) && width <= free.width(i)) {
+                    long score = rule.score(free, i, length, width);
+                    if (score < bestScore || score == bestScore && before(free, i, bestFree)) {
+                        bestScore = score;
+                        bestTurn = t;
+                        bestFree = i;
+                    }
+                }
+            }
+        }
+        work.add((long) turns.size() * free.size());
+        if (bestTurn < 0) {
+            return false;
+        }
+        int x = free.x(bestFree);
+        int y = free.y(bestFree);
+        out.add(new BoxPlacement(part, bestTurn, x, y));
+        free.use(x, y, turns.get(bestTurn).length() + web, turns.get(bestTurn).width() + web);
+        return true;
+    }
+
+    private static boolean before(FreeSpace free, int a, int b) {
+        return free.x(a) < free.x(b) || free.x(a) == free.x(b) && free.y(a) < free.y(b);
+    }
+}

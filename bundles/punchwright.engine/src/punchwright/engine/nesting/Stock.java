@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.nesting;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import punchwright.engine.finding.Finding;
+
+/** The offers that the machine takes, with their usable regions; the others are turned into findings. */
+final class Stock {
+
+    private final List<SheetOffer> offers = new ArrayList<>();
+    private final List<Region> regions = new ArrayList<>();
+
+    Stock(NestingJob job, List<Finding> findings) {
+        for (SheetOffer offer : job.offers()) {
+            Finding refusal = refusal(offer, job);
+            if (refusal != null) {
+                findings.add(refusal);
+            } else if (offer.quantity() > 0) {
+                offers.add(offer);
+                regions.add(Region.of(offer, job));
+            }
+        }
+    }
+
+    private static Finding refusal(SheetOffer offer, NestingJob job) {
+        double mass = offer.lengthMm() * offer.widthMm() * job.massPerMm2Kg();
+        if (offer.lengthMm() > job.maxLengthMm()) {
+            return Finding.of(NestingReason.SHEET_LONG, "sheet " + offer.id(), offer.id(), offer.lengthMm(), job.maxLengthMm());
+        }
+        if (offer.widthMm() > job.maxWidthMm()) {
+            return Finding.of(NestingReason.SHEET_WIDE, "sheet " + offer.id(), offer.id(), offer.widthMm(), job.maxWidthMm());
+        }
+        if (mass > job.maxMassKg()) {
+            return Finding.of(NestingReason.SHEET_HEAVY, "sheet " + offer.id(), offer.id(), mass, job.maxMassKg());
+        }
+        Region region = Region.of(offer, job);
+        if (region.length() == 0 || region.width() == 0) {
+            return Finding.of(NestingReason.SHEET_ALL_MARGIN, "sheet " + offer.id(), offer.id(), offer.lengthMm(),
+                    offer.widthMm(), job.edgeMm(), job.clampStripMm());
+        }
+        return null;
+    }
+
+    int size() {
+        return offers.size();
+    }
+
+    boolean isEmpty() {
+        return offers.isEmpty();
+    }
+
+    SheetOffer offer(int i) {
+        return offers.get(i);
+    }
+
+    Region region(int i) {
+        return regions.get(i);
+    }
+
+    /** Quantities on hand. */
+    int[] onHand() {
+        return offers.stream().mapToInt(SheetOffer::quantity).toArray();
+    }
+
+    double areaMm2(int i) {
+        return offers.get(i).lengthMm() * offers.get(i).widthMm();
+    }
+
+    boolean takes(BoxPart part) {
+        return regions.stream().anyMatch(part::fits);
+    }
+}

@@ -11,11 +11,15 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.emf.ecore.util.InternalEList;
 import org.eclipse.emf.ecore.xmi.UnresolvedReferenceException;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
@@ -110,6 +114,7 @@ final class WorkspaceResource extends XMIResourceImpl {
         options.put(XMLResource.OPTION_CONFIGURATION_CACHE, true);
         options.put(XMLResource.OPTION_LINE_DELIMITER, "\n");
         options.put(XMLResource.OPTION_ENCODING, "UTF-8");
+        requireReferencesInFiles();
         try {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             super.doSave(out, options);
@@ -117,6 +122,26 @@ final class WorkspaceResource extends XMIResourceImpl {
         } catch (IOException | RuntimeException e) {
             throw new WorkspaceException(FileProblem.NOT_WRITABLE, file, e, FileFormat.oneLine(rootOf(e)));
         }
+    }
+
+    /** An object that stands in no file could not be found again: refuse before it is written as a name that leads nowhere. */
+    private void requireReferencesInFiles() throws WorkspaceException {
+        for (Iterator<EObject> all = getAllContents(); all.hasNext();) {
+            EObject object = all.next();
+            Iterator<EObject> targets = ((InternalEList<EObject>) object.eCrossReferences()).basicIterator();
+            while (targets.hasNext()) {
+                EObject target = targets.next();
+                if (!target.eIsProxy() && target.eResource() == null) {
+                    throw new WorkspaceException(FileProblem.NOT_WRITABLE, file, null,
+                            nameOf(object) + " refers to " + nameOf(target) + ", which stands in no file");
+                }
+            }
+        }
+    }
+
+    private static String nameOf(EObject object) {
+        String id = EcoreUtil.getID(object);
+        return object.eClass().getName() + (id == null ? "" : " '" + id + "'");
     }
 
     private static Throwable rootOf(Throwable e) {

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.model.files;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -43,8 +46,9 @@ final class FileFormat {
             throw new WorkspaceException(FileProblem.EMPTY, file, null);
         }
         int version = 0;
+        String text = utf8(file, content);
         try {
-            XMLStreamReader reader = secureReaders().createXMLStreamReader(new ByteArrayInputStream(content));
+            XMLStreamReader reader = secureReaders().createXMLStreamReader(new StringReader(text));
             while (reader.getEventType() != XMLStreamConstants.START_ELEMENT) {
                 if (reader.getEventType() == XMLStreamConstants.DTD) {
                     throw new WorkspaceException(FileProblem.DOCTYPE, file, null);
@@ -62,6 +66,15 @@ final class FileFormat {
             throw new WorkspaceException(FileProblem.NEWER_FORMAT, file, null, version, CURRENT);
         }
         return version;
+    }
+
+    private static String utf8(Path file, byte[] content) throws WorkspaceException {
+        ByteBuffer bytes = ByteBuffer.wrap(content);
+        try {
+            return StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT).decode(bytes).toString();
+        } catch (CharacterCodingException e) {
+            throw new WorkspaceException(FileProblem.DAMAGED, file, e, "byte " + (bytes.position() + 1) + " is no UTF-8 text");
+        }
     }
 
     private static int parse(Path file, String data) throws WorkspaceException {
@@ -108,6 +121,8 @@ final class FileFormat {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setXMLReporter((message, type, information, location) -> {
+        });
         return factory;
     }
 }

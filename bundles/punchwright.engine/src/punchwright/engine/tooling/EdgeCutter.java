@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+
+import punchwright.engine.geometry.Arc;
+import punchwright.engine.geometry.Line;
+import punchwright.engine.geometry.Point;
+import punchwright.engine.geometry.Segment;
+import punchwright.engine.press.HitCount;
+import punchwright.engine.press.Scallop;
+import punchwright.engine.tooling.EdgePath.End;
+
+/**
+ * Hits of one tool that cut one segment of an edge from the waste side (the right of the direction of travel).
+ *
+ * <p>Straight segment, rectangular tool: the tool lies flush against the edge; at a corner where material follows it stops
+ * flush, at one where waste follows it runs over by the least overlap, so that neighbouring cuts meet; hits are evenly pitched
+ * with at least the least overlap. Micro-joints split the segment into cuts that stop flush on both sides of the joint.
+ * Straight segment, round tool: evenly pitched by the permitted scallop. Arc, round tool: on the parallel arc, evenly pitched by
+ * the permitted scallop; one hit where the tool fills an inside arc. Convex arc, corner-radius tool: one hit.
+ */
+final class EdgeCutter {
+
+    /** Radii nearer than this count as equal, mm. */
+    private static final double SAME_RADIUS_MM = 0.006;
+
+    private final ToolingRules rules;
+    private final PartGuard guard;
+
+    EdgeCutter(ToolingRules rules, PartGuard guard) {
+        this.rules = rules;
+        this.guard = guard;
+    }
+
+    /** All ways of the tool to cut the segment without harm to the part; empty when it cannot. */
+    List<List<PartHit>> ways(EdgePath path, int index, List<Double> joints, UsableTool tool) {
+        Segment s = path.segments().get(index);
+        List<List<PartHit>> ways = new ArrayList<>();
+        if (s instanceof Line line && tool.rectangular()) {
+            double l = tool.tool().lengthMm();
+            double w = tool.tool().widthMm();
+            addFirstClear(ways, tool, over -> straight(path, index, line, joints, tool, l, w, 0, over));
+            if (Math.abs(l - w) > 1e-9) {
+                addFirstClear(ways, tool, over -> straight(path, index, line, joints, tool, w, l, 90, over));
+            }
+        } else if (s instanceof Line line && tool.round() && joints.isEmpty()) {
+            addFirstClear(ways, tool, over -> nibbled(path, index, line, tool, over));
+        } else if (s instanceof Arc arc && tool.round() && joints.isEmpty()) {
+            addClear(ways, tool, arc.sweepRad() < 0 ? inside(arc, tool) : outside(arc, tool));
+        } else if (s instanceof Arc arc && tool.tool().shape() == ToolShape.CORNER_RADIUS && joints.isEmpty()) {
+            addClear(ways, tool, rounded(arc, tool));
+        }
+        return ways;
+    }
+
+    /** The first of three overruns at open corners that does no harm. */
+    private void addFirstClear(List<List<PartHit>> ways, UsableTool tool, DoubleFunction<List<PartHit>> hits) {
+        int before = ways.size();
+        for (double over : new double[] { rules.overlapMm(), EdgeSamples.BEYOND_MM + 0.1, 0 }) {
+            if (ways.size() == before) {
+                addClear(ways, tool, hits.apply(over));
+            }
+        }
+    }
+
+    private void addClear(List<List<PartHit>> ways, UsableTool tool, List<PartHit> hits) {
+        if (!hits.isEmpty() && guard.clear(tool.footprint(), hits)) {
+            ways.add(hits);
+        }
+    }
+
+    /** Rectangular tool with extent {@code along} on the edge and {@code across} into the waste. */
+    private List<PartHit> straight(EdgePath path, int index, Line line, List<Double> joints, UsableTool tool, double along,
+            double across, double turnDeg, double over) {
+        Point dir = line.tangentAt(0);
+        OptionalDouble angle = AngleFit.angleDeg(tool.tool(), tool.turning(), Math.toDegrees(dir.angleRad()) + turnDeg);
+        if (angle.isEmpty()) {
+            return List.of();
+        }
+        List<PartHit> hits = new ArrayList<>();
+        double from = 0;
+        End start = path.startOf(index);
+        for (int i = 0; i <= joints.size(); i++) {
+            boolean last = i == joints.size();
+            double to = last ? line.lengthMm() : joints.get(i) - rules.microJointMm() / 2;
+            List<Double> centers = centers(from, to, start, last ? path.endOf(index) : End.FLUSH, along,
+                    over, tool.tool());
+            if (centers.isEmpty()) {
+                return List.of();
+            }
+            Point base = line.start().minus(dir.left().times(across / 2));
+            centers.forEach(c -> hits.add(new PartHit(base.plus(dir.times(c)), angle.getAsDouble(), HitRole.SLIT)));
+            from = last ? to : joints.get(i) + rules.microJointMm() / 2;
+            start = End.FLUSH;
+        }
+        return hits;
+    }
+
+    /** Middles of the hits on the stretch from..to, measured along the edge; empty when the tool is too long. */
+    private List<Double> centers(double from, double to, End start, End end, double along, double openMm, Tool tool) {
+        double over = openMm + tool.cornerRadiusMm();
+        double a = start == End.OVERRUN ? from - over : from;
+        double b = end == End.OVERRUN ? to + over : to;
+        double overlap = rules.overlapMm() + 2 * tool.cornerRadiusMm();
+        if (along <= overlap + 1e-6) {
+            return List.of();
+        }
+        if (b - a < along - 1e-6) {
+            return shortStretch(a, b, start, end, along);
+        }
+        int n = HitCount.along(b - a, along, overlap);
+        double pitch = HitCount.pitchMm(b - a, along, n);
+        List<Double> centers = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            centers.add(a + along / 2 + i * pitch);
+        }
+        return centers;
+    }
+
+    private static List<Double> shortStretch(double a, double b, End start, End end, double along) {
+        if (start == End.FLUSH && end == End.FLUSH) {
+            return List.of();
+        }
+        if (start == End.FLUSH) {
+            return List.of(a + along / 2);
+        }
+        return List.of(end == End.FLUSH ? b - along / 2 : (a + b) / 2);
+    }
+
+    private List<PartHit> nibbled(EdgePath path, int index, Line line, UsableTool tool, double over) {
+        double r = tool.tool().lengthMm() / 2;
+        if (r <= rules.scallopMm()) {
+            return List.of();
+        }
+        Point base = line.start().minus(line.tangentAt(0).left().times(r));
+        double from = path.startOf(index) == End.OVERRUN && path.sharpStart(index) ? -over : 0;
+        double to = line.lengthMm() + (path.endOf(index) == End.OVERRUN && path.sharpEnd(index) ? over : 0);
+        int steps = HitCount.steps(to - from, Scallop.straightPitchMm(r, rules.scallopMm()));
+        List<PartHit> hits = new ArrayList<>();
+        for (int i = 0; i <= steps; i++) {
+            hits.add(roundHit(base.plus(line.tangentAt(0).times(from + (to - from) * i / steps)), tool));
+        }
+        return hits;
+    }
+
+    private List<PartHit> inside(Arc arc, UsableTool tool) {
+        double r = tool.tool().lengthMm() / 2;
+        double path = arc.radiusMm() - r;
+        if (path < -SAME_RADIUS_MM || r <= rules.scallopMm()) {
+            return List.of();
+        }
+        if (path < SAME_RADIUS_MM) {
+            return List.of(roundHit(arc.center(), tool));
+        }
+        return along(arc, path, Scallop.insideStepRad(arc.radiusMm(), r, rules.scallopMm()), tool);
+    }
+
+    private List<PartHit> outside(Arc arc, UsableTool tool) {
+        double r = tool.tool().lengthMm() / 2;
+        if (r <= rules.scallopMm()) {
+            return List.of();
+        }
+        return along(arc, arc.radiusMm() + r, Scallop.outsideStepRad(arc.radiusMm(), r, rules.scallopMm()), tool);
+    }
+
+    private List<PartHit> along(Arc arc, double pathRadius, double stepRad, UsableTool tool) {
+        double sweep = Math.abs(arc.sweepRad());
+        int steps = HitCount.steps(sweep, stepRad);
+        List<PartHit> hits = new ArrayList<>();
+        for (int i = 0; i < (arc.isFullCircle() ? steps : steps + 1); i++) {
+            double angle = arc.startRad() + arc.sweepRad() * i / steps;
+            hits.add(roundHit(arc.center().plus(Point.polar(pathRadius, angle)), tool));
+        }
+        return hits;
+    }
+
+    private static PartHit roundHit(Point at, UsableTool tool) {
+        double angle = AngleFit.angleDeg(tool.tool(), false, 0).orElse(0);
+        return new PartHit(at, angle, HitRole.NIBBLE);
+    }
+
+    /** The tool's hollow of the arc's radius set on the arc, its square's diagonal through the middle of the arc. */
+    private List<PartHit> rounded(Arc arc, UsableTool tool) {
+        double r = tool.tool().cornerRadiusMm();
+        if (arc.sweepRad() <= 0 || arc.sweepRad() > Math.PI / 2 + 1e-6 || Math.abs(r - arc.radiusMm()) > SAME_RADIUS_MM) {
+            return List.of();
+        }
+        double middle = arc.startRad() + arc.sweepRad() / 2;
+        OptionalDouble angle = AngleFit.angleDeg(tool.tool(), tool.turning(), Math.toDegrees(middle) - 45);
+        if (angle.isEmpty()) {
+            return List.of();
+        }
+        Point at = arc.center().plus(Point.polar(tool.tool().lengthMm() / Math.sqrt(2), middle));
+        return List.of(new PartHit(at, angle.getAsDouble(), HitRole.PIERCE));
+    }
+}

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import punchwright.engine.feature.Feature;
+import punchwright.engine.feature.FeatureKind;
+import punchwright.engine.geometry.Line;
+import punchwright.engine.geometry.Segment;
+
+/**
+ * Where micro-joints hold a part in the skeleton, or a slug in its opening: on straight edges, spread evenly and away from
+ * corners; the next joint always goes to the edge whose stretches between joints are longest.
+ */
+final class JointPlan {
+
+    /** Shortest edge that takes a joint, mm. */
+    static final double SHORTEST_EDGE_MM = 12;
+    private static final int LEAST = 2;
+
+    private JointPlan() {
+    }
+
+    /** Joints on the straight edges of the outer contour: feature number to middles in mm from the edge's start. */
+    static Map<Integer, List<Double>> outer(List<Feature> features, ToolingRules rules) {
+        List<Feature> edges = features.stream().filter(JointPlan::takes).toList();
+        List<Segment> segments = edges.stream().map(f -> f.path().getFirst()).toList();
+        List<List<Double>> joints = spread(segments, Math.max(LEAST, rules.jointsPerPart()));
+        Map<Integer, List<Double>> plan = new LinkedHashMap<>();
+        for (int i = 0; i < edges.size(); i++) {
+            plan.put(edges.get(i).number(), joints.get(i));
+        }
+        return plan;
+    }
+
+    private static boolean takes(Feature f) {
+        return f.kind() == FeatureKind.STRAIGHT_EDGE && f.path().size() == 1 && straight(f.path().getFirst());
+    }
+
+    private static boolean straight(Segment s) {
+        return s instanceof Line && s.lengthMm() >= SHORTEST_EDGE_MM;
+    }
+
+    /** Joints for each segment of an outline; fewer than {@code count} only when no segment takes one. */
+    static List<List<Double>> spread(List<Segment> segments, int count) {
+        int[] number = new int[segments.size()];
+        for (int placed = 0; placed < count; placed++) {
+            int best = -1;
+            for (int i = 0; i < number.length; i++) {
+                if (straight(segments.get(i)) && (best < 0 || better(segments, number, i, best))) {
+                    best = i;
+                }
+            }
+            if (best >= 0) {
+                number[best]++;
+            }
+        }
+        List<List<Double>> joints = new ArrayList<>();
+        for (int i = 0; i < number.length; i++) {
+            joints.add(even(segments.get(i).lengthMm(), number[i]));
+        }
+        return joints;
+    }
+
+    /** Longer stretch; of equal ones the edge with fewer joints. */
+    private static boolean better(List<Segment> segments, int[] number, int i, int best) {
+        double longer = stretch(segments, number, i) - stretch(segments, number, best);
+        return longer > 1e-6 || longer > -1e-6 && number[i] < number[best];
+    }
+
+    private static double stretch(List<Segment> segments, int[] number, int i) {
+        return segments.get(i).lengthMm() / (number[i] + 1);
+    }
+
+    private static List<Double> even(double length, int count) {
+        List<Double> middles = new ArrayList<>();
+        for (int k = 0; k < count; k++) {
+            middles.add(length * (k + 0.5) / count);
+        }
+        return middles;
+    }
+}

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+
+import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.Point;
+import punchwright.engine.geometry.Pose;
+
+/** What an outline cut leaves loose inside an opening: the opening less all that is punched. */
+final class SlugCheck {
+
+    private static final double DUST_MM2 = 0.05;
+
+    private final Geometry opening;
+    private final double angleDeg;
+
+    /** The sides of slugs are measured along {@code angleDeg}. */
+    SlugCheck(Contour opening, double angleDeg) {
+        this.opening = Areas.of(opening);
+        this.angleDeg = angleDeg;
+    }
+
+    /** Loose area after the hits. */
+    Geometry loose(List<Piece> pieces) {
+        List<Geometry> cut = new ArrayList<>();
+        pieces.forEach(p -> p.hits().forEach(h -> cut.add(p.tool().footprint().area(h))));
+        return cut.isEmpty() ? opening : opening.difference(Areas.union(cut));
+    }
+
+    /** Larger side of the largest loose piece, mm; 0 when nothing worth the name is left. */
+    double largestSideMm(Geometry loose) {
+        double largest = 0;
+        for (int i = 0; i < loose.getNumGeometries(); i++) {
+            Geometry slug = loose.getGeometryN(i);
+            if (slug.getArea() > DUST_MM2) {
+                largest = Math.max(largest, side(slug));
+            }
+        }
+        return largest;
+    }
+
+    private double side(Geometry slug) {
+        Pose back = Pose.at(0, 0, -angleDeg);
+        Envelope box = new Envelope();
+        for (Coordinate c : slug.getCoordinates()) {
+            Point p = back.apply(new Point(c.x, c.y));
+            box.expandToInclude(p.x(), p.y());
+        }
+        return Math.max(box.getWidth(), box.getHeight());
+    }
+}

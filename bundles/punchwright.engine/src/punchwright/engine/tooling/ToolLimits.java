@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import punchwright.engine.finding.Finding;
+import punchwright.engine.press.DieClearance;
+import punchwright.engine.press.Material;
+import punchwright.engine.press.PunchingForce;
+import punchwright.engine.press.SmallestFeature;
+import punchwright.engine.press.StrippingForce;
+import punchwright.engine.press.ToolLife;
+
+/**
+ * Which tools owned can work this material, thickness and machine at all, and why the others cannot: on hand, life, size of
+ * the punch, clearance, force and place. Each refusal is typed and carries its values.
+ */
+final class ToolLimits {
+
+    /** Clearance on hand over the need: usable from 0.4 to 2.2, with a warning outside 0.6 to 1.6. Common practice. */
+    private static final double TIGHT = 0.4;
+    private static final double TIGHT_WARNING = 0.6;
+    private static final double WIDE_WARNING = 1.6;
+    private static final double WIDE = 2.2;
+
+    private final ToolingJob job;
+    private final Seats seats;
+    private final List<UsableTool> usable = new ArrayList<>();
+    private final Map<String, Finding> refused = new LinkedHashMap<>();
+
+    ToolLimits(ToolingJob job) {
+        this.job = job;
+        seats = new Seats(job.machine(), job.holders());
+        job.tools().forEach(this::sort);
+    }
+
+    List<UsableTool> usable() {
+        return usable;
+    }
+
+    /** Why the tool is refused; null when it is usable. */
+    Finding refusal(Tool tool) {
+        return refused.get(tool.id());
+    }
+
+    private void sort(Tool tool) {
+        double force = forceN(tool);
+        double need = DieClearance.totalMm(job.material(), job.thicknessMm());
+        double clearance = DieClearance.nearestMm(tool.clearancesTotalMm(), need);
+        Optional<Finding> refusal = onHand(tool).or(() -> tool.shape().forms() ? Optional.empty() : cutting(tool, force, need, clearance))
+                .or(() -> seats.refusal(tool.name(), ToolFootprint.circumscribedDiameterMm(tool), force * job.rules().forceReserve()));
+        if (refusal.isPresent()) {
+            refused.put(tool.id(), refusal.get());
+        } else {
+            usable.add(usable(tool, force, need, clearance));
+        }
+    }
+
+    private double forceN(Tool tool) {
+        Material m = job.material();
+        double height = tool.shear() == ShearKind.FLAT ? 0 : tool.shearHeightMm();
+        return PunchingForce.flatN(ToolFootprint.cutLengthMm(tool), job.thicknessMm(), m.shearMPa())
+                * PunchingForce.shearFactor(m.group(), job.thicknessMm(), height);
+    }
+
+    private UsableTool usable(Tool tool, double force, double need, double clearance) {
+        double hitsPerGrind = hitsPerGrind(tool);
+        boolean turning = seats.fitting(ToolFootprint.circumscribedDiameterMm(tool), force * job.rules().forceReserve()).stream()
+                .anyMatch(Seat::turns);
+        double share = StrippingForce.share(job.material().group(), clearance, need);
+        double wear = hitsPerGrind <= 0 ? 0
+                : ToolLife.costPerHit(tool.price(), 0, tool.grindsLeft(), tool.grindCost(), hitsPerGrind);
+        List<Finding> warnings = new ArrayList<>();
+        if (!tool.shape().forms() && (clearance < TIGHT_WARNING * need || clearance > WIDE_WARNING * need)) {
+            warnings.add(Finding.of(ToolingReason.CLEARANCE_OFF, tool.name(), clearance, need));
+        } else if (!tool.shape().forms()) {
+            warnings.addAll(DieClearance.effect(tool.name(), clearance, need));
+        }
+        return new UsableTool(tool, new Footprint(tool), force, StrippingForce.byShareN(force, share), need,
+                Double.isNaN(clearance) ? 0 : clearance, turning, wear, hitsLeft(tool), warnings);
+    }
+
+    private Optional<Finding> onHand(Tool tool) {
+        if (tool.onHand() < 1) {
+            return Optional.of(Finding.of(ToolingReason.NOT_ON_HAND, tool.name()));
+        }
+        if (tool.grindsLeft() <= 0 && hitsLeft(tool) <= 0) {
+            return Optional.of(Finding.of(ToolingReason.WORN_OUT, tool.name(), tool.hitsSinceGrind(), hitsPerGrind(tool)));
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Finding> cutting(Tool tool, double force, double need, double clearance) {
+        double least = SmallestFeature.byCustomMm(job.material(), job.thicknessMm());
+        double width = Math.min(tool.lengthMm(), tool.widthMm());
+        if (tool.shape() != ToolShape.FREE_CONTOUR && width < least - 1e-6) {
+            return Optional.of(Finding.of(ToolingReason.SMALL, tool.name(), width, least, job.thicknessMm(), job.material().grade()));
+        }
+        double stress = SmallestFeature.punchStressMPa(force, ToolFootprint.areaMm2(tool));
+        if (stress > SmallestFeature.PERMITTED_STRESS_MPA) {
+            return Optional.of(Finding.of(ToolingReason.PUNCH_STRESS, tool.name(), stress, SmallestFeature.PERMITTED_STRESS_MPA));
+        }
+        if (!(clearance >= TIGHT * need && clearance <= WIDE * need)) {
+            return Optional.of(Finding.of(ToolingReason.CLEARANCE, tool.name(), Double.isNaN(clearance) ? 0 : clearance, need));
+        }
+        return Optional.empty();
+    }
+
+    private double hitsPerGrind(Tool tool) {
+        Integer hits = tool.hitsPerGrind().get(job.material().group());
+        return hits == null ? 0 : hits * job.material().lifeFactor();
+    }
+
+    /** Unlimited when the record gives no life. */
+    private double hitsLeft(Tool tool) {
+        double perGrind = hitsPerGrind(tool);
+        return perGrind <= 0 ? Double.MAX_VALUE : perGrind - tool.hitsSinceGrind();
+    }
+}

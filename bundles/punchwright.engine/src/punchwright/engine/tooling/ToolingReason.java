@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import java.util.Locale;
+
+import punchwright.engine.finding.Reason;
+import punchwright.engine.finding.Severity;
+
+/** Why a tool or a feature is refused or deserves a look. Arguments in the order of {@code findings.properties}. */
+public enum ToolingReason implements Reason {
+
+    /** Sheet outside the machine's thickness: thickness, machine, least, largest. */
+    THICKNESS(Severity.ERROR),
+    /** Feature without a tool: what it is, the nearest tool owned. */
+    NO_TOOL(Severity.ERROR),
+    /** Form without a tool: form's name. */
+    NO_FORM_TOOL(Severity.ERROR),
+    /** More force than any place that takes the tool: kN, place, kN. */
+    FORCE(Severity.ERROR),
+    /** More force than the press: kN, machine, kN. */
+    PRESS_FORCE(Severity.ERROR),
+    /** Tool larger than any place: mm, machine, mm. */
+    DIAMETER(Severity.ERROR),
+    /** Punch narrower than the material allows: mm, least mm, thickness mm, grade. */
+    SMALL(Severity.ERROR),
+    /** Punch stress above the permitted: MPa, permitted MPa. */
+    PUNCH_STRESS(Severity.ERROR),
+    /** No die near the clearance: nearest mm, needed mm. */
+    CLEARANCE(Severity.ERROR),
+    /** Clearance usable but far off: nearest mm, needed mm. */
+    CLEARANCE_OFF(Severity.WARNING),
+    /** Tool worn out: hits since grind, hits allowed. */
+    WORN_OUT(Severity.ERROR),
+    /** Grind due within this part: hits left, hits needed. */
+    GRIND_DUE(Severity.WARNING),
+    /** None owned. */
+    NOT_ON_HAND(Severity.ERROR),
+    /** Angle cannot be set: angle deg, tool's freedom. */
+    ANGLE(Severity.ERROR),
+    /** Edge of the part left uncut: length mm. */
+    UNCUT(Severity.ERROR),
+    /** A hit destroys a micro-joint. */
+    JOINT_CUT(Severity.ERROR),
+    /** Fewer micro-joints than asked: found, asked. */
+    FEW_JOINTS(Severity.WARNING),
+    /** Slug left hanging on joints, removed by hand: size mm, largest that falls mm. */
+    SLUG_BY_HAND(Severity.NOTE),
+    /** A tool at a fixed angle limits how the part may lie: tool, angle deg. */
+    FIXED_ANGLE(Severity.NOTE),
+    /** No place left for a tool: tool. */
+    NO_PLACE(Severity.ERROR),
+    /** Tool set by hand during the run: tool. */
+    BY_HAND(Severity.NOTE),
+    /** Tool needed at several angles, more than are owned or can stand: tool, angles, on hand. */
+    ANGLES(Severity.ERROR);
+
+    private final Severity severity;
+
+    ToolingReason(Severity severity) {
+        this.severity = severity;
+    }
+
+    @Override
+    public String code() {
+        return "TOOLING-" + name().replace('_', '-').toUpperCase(Locale.ROOT);
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+import punchwright.engine.feature.Feature;
+import punchwright.engine.feature.FeatureKind;
+import punchwright.engine.finding.Finding;
+
+/** Says why a feature has no candidate: the refusal of the tool that would make it, else that none is owned. */
+final class WhyNot {
+
+    private final ToolingJob job;
+    private final ToolLimits limits;
+
+    WhyNot(ToolingJob job, ToolLimits limits) {
+        this.job = job;
+        this.limits = limits;
+    }
+
+    Finding reason(Feature feature) {
+        String subject = FeatureNames.subject(job.features().part(), feature);
+        if (feature.kind() == FeatureKind.FORM) {
+            return form(feature, subject);
+        }
+        ExactHit exact = new ExactHit(job.rules());
+        List<Tool> exactTools = job.tools().stream().filter(t -> exact.matches(feature, t)).toList();
+        Optional<Finding> refusal = exactTools.stream().map(limits::refusal).filter(f -> f != null).findFirst();
+        if (refusal.isPresent()) {
+            return about(refusal.get(), subject, feature);
+        }
+        if (!exactTools.isEmpty()) {
+            Tool tool = exactTools.getFirst();
+            return Finding.at(feature.center(), ToolingReason.ANGLE, subject, feature.angleDeg(), tool.name());
+        }
+        return Finding.at(feature.center(), ToolingReason.NO_TOOL, subject, FeatureNames.what(feature), nearest(feature));
+    }
+
+    private Finding form(Feature feature, String subject) {
+        return job.tools().stream().filter(t -> t.shape().name().equalsIgnoreCase(feature.form())).map(limits::refusal)
+                .filter(f -> f != null).findFirst().map(f -> about(f, subject, feature))
+                .orElseGet(() -> Finding.at(feature.center(), ToolingReason.NO_FORM_TOOL, subject, FeatureNames.what(feature)));
+    }
+
+    private static Finding about(Finding refusal, String subject, Feature feature) {
+        return new Finding(refusal.reason(), subject + ", tool " + refusal.subject(), refusal.arguments(), feature.center());
+    }
+
+    private String nearest(Feature feature) {
+        if (!feature.isOpening()) {
+            return "-";
+        }
+        double area = feature.contour().areaMm2();
+        return job.tools().stream().filter(t -> !t.shape().forms())
+                .min(Comparator.comparingDouble((Tool t) -> Math.abs(Math.log(ToolFootprint.areaMm2(t) / area)))
+                        .thenComparing(Tool::id))
+                .map(Tool::name).orElse("-");
+    }
+}

@@ -9,7 +9,10 @@ set "JAVA=java"
 if exist "%HERE%jre\bin\java.exe" set "JAVA=%HERE%jre\bin\java"
 if not "%JAVA_HOME%"=="" if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java"
 set "MAJOR="
-for /f "tokens=3" %%v in ('""%JAVA%" -XshowSettings:properties -version 2>&1 | findstr /c:"java.specification.version ="" 2^>nul') do set "MAJOR=%%v"
+set "PROBE=%TEMP%\punchwright-java-%RANDOM%.txt"
+"%JAVA%" -XshowSettings:properties -version >"%PROBE%" 2>&1
+for /f "tokens=3" %%v in ('findstr /c:"java.specification.version" "%PROBE%"') do set "MAJOR=%%v"
+del "%PROBE%" >nul 2>&1
 if "%MAJOR%"=="" goto nojava
 if %MAJOR% LSS 21 goto nojava
 set "LAUNCHER="

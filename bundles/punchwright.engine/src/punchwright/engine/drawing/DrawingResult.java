@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.drawing;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 import punchwright.engine.finding.Finding;
 import punchwright.engine.geometry.Contour;
@@ -20,7 +22,34 @@ import punchwright.engine.geometry.Shape;
  * @param openChains   chains that do not close, in mm
  * @param shapes       part shapes: outer contours with their holes, by nesting depth, in mm
  * @param findings     repairs, guesses and refusals
+ * @param uncutLines   marks, places of forms and bend lines, in mm
  */
 public record DrawingResult(String source, String acadVersion, double mmPerUnit, Map<String, Integer> entities,
-        List<Contour> loops, List<List<Segment>> openChains, List<Shape> shapes, List<Finding> findings) {
+        List<Contour> loops, List<List<Segment>> openChains, List<Shape> shapes, List<Finding> findings,
+        List<UncutLine> uncutLines) {
+
+    public DrawingResult {
+        entities = Collections.unmodifiableMap(new TreeMap<>(entities));
+        loops = List.copyOf(loops);
+        openChains = List.copyOf(openChains);
+        shapes = List.copyOf(shapes);
+        findings = List.copyOf(findings);
+        uncutLines = List.copyOf(uncutLines);
+    }
+
+    /** Outer contours less holes, in mm2. */
+    public double areaMm2() {
+        return shapes.stream().mapToDouble(Shape::areaMm2).sum();
+    }
+
+    /** Length of all closed contours and open chains, in mm. */
+    public double cutLengthMm() {
+        return loops.stream().mapToDouble(Contour::lengthMm).sum()
+                + openChains.stream().flatMap(List::stream).mapToDouble(Segment::lengthMm).sum();
+    }
+
+    /** Diameters of the closed contours that are circles within 0.01 mm, in mm, rising. */
+    public List<Double> circleDiametersMm() {
+        return loops.stream().map(l -> l.circleDiameterMm(0.01)).filter(d -> d > 0).sorted().toList();
+    }
 }

@@ -97,7 +97,7 @@ public record Arc(Point center, double radiusMm, double startRad, double sweepRa
     }
 
     @Override
-    public double sweptDoubleArea() {
-        return radiusMm * radiusMm * (sweepRad - Math.sin(sweepRad)) + start().cross(end());
+    public double doubleAreaFrom(Point origin) {
+        return radiusMm * radiusMm * (sweepRad - Math.sin(sweepRad)) + start().minus(origin).cross(end().minus(origin));
     }
 }

@@ -36,9 +36,16 @@ public record Contour(List<Segment> segments) {
                 new Point(x, y + widthMm)));
     }
 
-    /** Area in mm2, positive when counter-clockwise. */
+    /** Area in mm2, positive when counter-clockwise; measured from the first point, so that far-off contours stay exact. */
     public double signedAreaMm2() {
-        return segments.stream().mapToDouble(Segment::sweptDoubleArea).sum() / 2;
+        Point o = segments.get(0).start();
+        double twice = 0;
+        Point at = o;
+        for (Segment s : segments) {
+            twice += at.minus(o).cross(s.start().minus(o)) + s.doubleAreaFrom(o);
+            at = s.end();
+        }
+        return twice / 2;
     }
 
     public double areaMm2() {
@@ -71,6 +78,25 @@ public record Contour(List<Segment> segments) {
 
     public Bounds bounds() {
         return segments.stream().map(Segment::bounds).reduce(Bounds.EMPTY, Bounds::including);
+    }
+
+    /**
+     * Diameter in mm when all segments are arcs of one centre and radius, within the tolerance, that go once round;
+     * 0 when the contour is no circle.
+     */
+    public double circleDiameterMm(double toleranceMm) {
+        if (!(segments.get(0) instanceof Arc first)) {
+            return 0;
+        }
+        double turn = 0;
+        for (Segment s : segments) {
+            if (!(s instanceof Arc arc) || arc.center().distance(first.center()) > toleranceMm
+                    || Math.abs(arc.radiusMm() - first.radiusMm()) > toleranceMm) {
+                return 0;
+            }
+            turn += arc.sweepRad();
+        }
+        return Math.abs(Math.abs(turn) - 2 * Math.PI) < 1e-3 ? 2 * first.radiusMm() : 0;
     }
 
     /** Least distance of a point from the line of the contour, in mm. */

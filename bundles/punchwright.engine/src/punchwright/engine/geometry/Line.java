@@ -43,7 +43,7 @@ public record Line(Point start, Point end) implements Segment {
     }
 
     @Override
-    public double sweptDoubleArea() {
-        return start.cross(end);
+    public double doubleAreaFrom(Point origin) {
+        return start.minus(origin).cross(end.minus(origin));
     }
 }

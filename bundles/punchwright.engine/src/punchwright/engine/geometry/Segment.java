@@ -26,5 +26,10 @@ public sealed interface Segment permits Line, Arc {
     double distance(Point p);
 
     /** Twice the signed area swept from the origin along this segment (Green's theorem), in mm2. */
-    double sweptDoubleArea();
+    default double sweptDoubleArea() {
+        return doubleAreaFrom(Point.ORIGIN);
+    }
+
+    /** Twice the signed area swept from the point {@code origin} along this segment, in mm2. */
+    double doubleAreaFrom(Point origin);
 }

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import punchwright.engine.drawing.contour.ContourBuilder;
+import punchwright.engine.drawing.contour.ContourSet;
+import punchwright.engine.drawing.contour.Piece;
+import punchwright.engine.drawing.dxf.DrawnCurve;
+import punchwright.engine.drawing.dxf.PlaneCurves;
+import punchwright.engine.drawing.dxf.RawDrawing;
+import punchwright.engine.drawing.dxf.Scaling;
+import punchwright.engine.finding.FindingCollector;
+import punchwright.engine.geometry.Bounds;
+import punchwright.engine.geometry.Segment;
+
+/** From curves in drawing units to contours and shapes in mm. */
+final class DrawingInterpreter {
+
+    /** Ellipses and splines become arcs that lie this close, in mm: well below the 0.01 mm of a size. */
+    private static final double CURVE_ERROR_MM = 0.001;
+    /** Beyond this distance from the origin, in mm, the last digits of a double get too coarse for areas. */
+    private static final double FAR_MM = 1e6;
+
+    private final RawDrawing raw;
+    private final DrawingOptions options;
+    private final FindingCollector findings;
+    private int upright;
+
+    DrawingInterpreter(RawDrawing raw, DrawingOptions options, FindingCollector findings) {
+        this.raw = raw;
+        this.options = options;
+        this.findings = findings;
+    }
+
+    DrawingResult result() {
+        LayerSorting layers = new LayerSorting(raw, options);
+        layers.report(findings);
+        Bounds extent = extent(layers.cut());
+        double mmPerUnit = Units.mmPerUnit(raw, extent, options, findings);
+        Scaling scaling = scaling(extent, mmPerUnit);
+        reportHeights(layers.cut(), mmPerUnit);
+        List<Piece> pieces = pieces(layers.cut(), scaling);
+        if (pieces.isEmpty() && layers.leftOutCurves() > 0) {
+            findings.add(DrawingReason.NO_CONTOUR_CUT, layers.leftOutCurves(), layers.leftOut());
+        }
+        ContourSet contours = ContourBuilder.build(pieces, options.toleranceMm(), findings);
+        List<UncutLine> uncut = uncut(layers, scaling);
+        if (upright > 0) {
+            findings.add(DrawingReason.UPRIGHT, upright);
+        }
+        findings.leftOut().forEach((reason, n) -> findings.add(DrawingReason.MORE, n, reason.code()));
+        return new DrawingResult(findings.subject(), raw.acadVersion(), mmPerUnit, raw.entities(), contours.loops(),
+                contours.openChains(), contours.shapes(), findings.findings(), uncut);
+    }
+
+    private static Bounds extent(List<DrawnCurve> curves) {
+        Bounds b = Bounds.EMPTY;
+        for (DrawnCurve c : curves) {
+            b = b.including(PlaneCurves.extent(c));
+        }
+        return b;
+    }
+
+    private Scaling scaling(Bounds extent, double mmPerUnit) {
+        double farthest = extent.isEmpty() ? 0 : Math.max(Math.max(Math.abs(extent.minX()), Math.abs(extent.maxX())),
+                Math.max(Math.abs(extent.minY()), Math.abs(extent.maxY())));
+        if (farthest * mmPerUnit <= FAR_MM) {
+            return new Scaling(mmPerUnit, 0, 0);
+        }
+        findings.add(DrawingReason.FAR_FROM_ORIGIN, -extent.minX(), -extent.minY());
+        return new Scaling(mmPerUnit, extent.minX(), extent.minY());
+    }
+
+    private void reportHeights(List<DrawnCurve> curves, double mmPerUnit) {
+        double[] z = PlaneCurves.heights(curves);
+        if ((z[1] - z[0]) * mmPerUnit > options.toleranceMm()) {
+            findings.add(DrawingReason.FLATTENED, z[0] * mmPerUnit, z[1] * mmPerUnit);
+        }
+    }
+
+    private List<Piece> pieces(List<DrawnCurve> curves, Scaling scaling) {
+        List<Piece> pieces = new ArrayList<>(curves.size());
+        for (DrawnCurve c : curves) {
+            List<Segment> segments = PlaneCurves.segments(c, scaling, CURVE_ERROR_MM);
+            if (segments.isEmpty()) {
+                upright++;
+            } else {
+                pieces.add(new Piece(segments, c.closed()));
+            }
+        }
+        return pieces;
+    }
+
+    private List<UncutLine> uncut(LayerSorting layers, Scaling scaling) {
+        List<UncutLine> lines = new ArrayList<>();
+        layers.others().forEach((meaning, curves) -> {
+            if (meaning != LayerMeaning.IGNORE) {
+                curves.forEach(c -> lines.add(new UncutLine(meaning, c.style().layer(),
+                        PlaneCurves.segments(c, scaling, CURVE_ERROR_MM))));
+            }
+        });
+        return lines;
+    }
+}

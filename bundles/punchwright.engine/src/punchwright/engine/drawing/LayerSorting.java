@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.drawing;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+import punchwright.engine.drawing.dxf.DrawnCurve;
+import punchwright.engine.drawing.dxf.Layer;
+import punchwright.engine.drawing.dxf.RawDrawing;
+import punchwright.engine.drawing.dxf.Style;
+import punchwright.engine.finding.FindingCollector;
+
+/** Sorts the curves of a drawing by meaning and leaves out hidden ones, with a count of each layer left out. */
+final class LayerSorting {
+
+    private static final int WHITE = 7;
+
+    private final RawDrawing raw;
+    private final DrawingOptions options;
+    private final Map<Style, LayerMeaning> known = new IdentityHashMap<>();
+    private final List<DrawnCurve> cut = new ArrayList<>();
+    private final Map<LayerMeaning, List<DrawnCurve>> others = new TreeMap<>();
+    private final Map<String, Integer> hidden = new TreeMap<>();
+    private final Map<String, Integer> notCut = new TreeMap<>();
+
+    LayerSorting(RawDrawing raw, DrawingOptions options) {
+        this.raw = raw;
+        this.options = options;
+        raw.curves().forEach(this::sort);
+    }
+
+    private void sort(DrawnCurve curve) {
+        Style style = curve.style();
+        if (!options.hiddenLayers() && isHidden(style)) {
+            hidden.merge(style.layer(), 1, Integer::sum);
+            return;
+        }
+        LayerMeaning meaning = known.computeIfAbsent(style, this::meaning);
+        if (meaning == LayerMeaning.CUT) {
+            cut.add(curve);
+        } else {
+            notCut.merge(style.layer() + " = " + meaning.name().toLowerCase(Locale.ROOT).replace('_', ' '), 1, Integer::sum);
+            others.computeIfAbsent(meaning, m -> new ArrayList<>()).add(curve);
+        }
+    }
+
+    private Layer layer(Style style) {
+        return raw.layers().get(style.layer().toUpperCase(Locale.ROOT));
+    }
+
+    private boolean isHidden(Style style) {
+        Layer layer = layer(style);
+        return style.hidden() || layer != null && layer.hidden();
+    }
+
+    private LayerMeaning meaning(Style style) {
+        Layer layer = layer(style);
+        boolean byLayer = style.colour() == Style.BY_LAYER || style.colour() == Style.BY_BLOCK;
+        int colour = byLayer ? layer == null ? WHITE : layer.colour() : style.colour();
+        String lineType = style.lineType().startsWith("BY") ? layer == null ? "CONTINUOUS" : layer.lineType() : style.lineType();
+        return options.layerRules().meaning(style.layer(), lineType, Math.max(1, Math.min(255, Math.abs(colour))));
+    }
+
+    List<DrawnCurve> cut() {
+        return cut;
+    }
+
+    Map<LayerMeaning, List<DrawnCurve>> others() {
+        return others;
+    }
+
+    /** Layers hidden or not cut, with their number of curves. */
+    String leftOut() {
+        return list(hidden) + (hidden.isEmpty() || notCut.isEmpty() ? "" : ", ") + list(notCut);
+    }
+
+    int leftOutCurves() {
+        return raw.curves().size() - cut.size();
+    }
+
+    void report(FindingCollector findings) {
+        if (!hidden.isEmpty()) {
+            findings.add(DrawingReason.HIDDEN_LAYERS, list(hidden));
+        }
+        if (!notCut.isEmpty()) {
+            findings.add(DrawingReason.LAYERS_NOT_CUT, list(notCut));
+        }
+    }
+
+    private static String list(Map<String, Integer> counts) {
+        return counts.entrySet().stream().limit(20).map(e -> e.getKey() + " (" + e.getValue() + ")")
+                .collect(Collectors.joining(", "));
+    }
+}

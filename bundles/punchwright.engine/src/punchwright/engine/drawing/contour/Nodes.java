@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.drawing.contour;
+
+import java.util.Arrays;
+
+import punchwright.engine.geometry.Point;
+
+/**
+ * Points closer than the tolerance count as one node, also by way of a third. A grid of cells (four tolerances wide) in an
+ * open hash table finds the neighbours; a point near the border of a cell is looked up on both sides.
+ */
+final class Nodes {
+
+    private final double tolerance;
+    private final double cell;
+    private Point[] points = new Point[64];
+    private int[] parent = new int[64];
+    private int[] nextInCell = new int[64];
+    private int size;
+    private int[] table = filled(256);
+    private int used;
+    private double widestGap;
+
+    Nodes(double tolerance) {
+        this.tolerance = tolerance;
+        this.cell = 4 * tolerance;
+    }
+
+    private static int[] filled(int n) {
+        int[] t = new int[n];
+        Arrays.fill(t, -1);
+        return t;
+    }
+
+    /** Adds a point and gives its number; {@link #find} tells its node. */
+    int add(Point p) {
+        int i = size++;
+        if (i == points.length) {
+            points = Arrays.copyOf(points, i * 2);
+            parent = Arrays.copyOf(parent, i * 2);
+            nextInCell = Arrays.copyOf(nextInCell, i * 2);
+        }
+        points[i] = p;
+        parent[i] = i;
+        joinNeighbours(i, p);
+        insert(i);
+        return i;
+    }
+
+    private void joinNeighbours(int i, Point p) {
+        long x0 = index(p.x() - tolerance);
+        long x1 = index(p.x() + tolerance);
+        long y0 = index(p.y() - tolerance);
+        long y1 = index(p.y() + tolerance);
+        for (long x = x0; x <= x1; x++) {
+            for (long y = y0; y <= y1; y++) {
+                for (int j = table[slot(x, y)]; j >= 0; j = nextInCell[j]) {
+                    join(i, j, p);
+                }
+            }
+        }
+    }
+
+    private void join(int i, int j, Point p) {
+        double d = p.distance(points[j]);
+        if (d <= tolerance) {
+            widestGap = Math.max(widestGap, d);
+            parent[find(i)] = find(j);
+        }
+    }
+
+    private long index(double v) {
+        return (long) Math.floor(v / cell);
+    }
+
+    private int slot(long x, long y) {
+        long h = x * 0x9E3779B97F4A7C15L ^ Long.rotateLeft(y * 0xC2B2AE3D27D4EB4FL, 31);
+        h ^= h >>> 32;
+        int mask = table.length - 1;
+        int s = (int) h & mask;
+        while (table[s] >= 0 && (index(points[table[s]].x()) != x || index(points[table[s]].y()) != y)) {
+            s = s + 1 & mask;
+        }
+        return s;
+    }
+
+    private void insert(int i) {
+        if (used * 2 > table.length) {
+            grow();
+        }
+        int s = slot(index(points[i].x()), index(points[i].y()));
+        used += table[s] < 0 ? 1 : 0;
+        nextInCell[i] = table[s];
+        table[s] = i;
+    }
+
+    private void grow() {
+        int[] old = table;
+        table = filled(old.length * 4);
+        for (int head : old) {
+            if (head >= 0) {
+                table[slot(index(points[head].x()), index(points[head].y()))] = head;
+            }
+        }
+    }
+
+    /** The node of a point: the number of one of its points. */
+    int find(int i) {
+        int at = i;
+        while (parent[at] != at) {
+            parent[at] = parent[parent[at]];
+            at = parent[at];
+        }
+        return at;
+    }
+
+    Point point(int i) {
+        return points[i];
+    }
+
+    int size() {
+        return size;
+    }
+
+    /** The widest distance between two points that were taken as one, in mm. */
+    double widestGap() {
+        return widestGap;
+    }
+}

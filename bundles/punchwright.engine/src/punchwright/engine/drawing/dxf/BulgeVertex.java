@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.drawing.dxf;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A vertex of a polyline; the bulge (tangent of a quarter of the included angle) bends the edge to the next one. */
+record BulgeVertex(Vec3 at, double bulge) {
+
+    private static final double STRAIGHT = 1e-12;
+
+    /** The edges of a polyline, without those of no length. */
+    static List<RawCurve> edges(List<BulgeVertex> vertices, boolean closed, Frame plane) {
+        List<RawCurve> edges = new ArrayList<>(vertices.size());
+        int n = vertices.size();
+        for (int i = 0; i < (closed ? n : n - 1); i++) {
+            BulgeVertex from = vertices.get(i);
+            Vec3 to = vertices.get((i + 1) % n).at;
+            if (!from.at.equals(to)) {
+                edges.add((Math.abs(from.bulge) < STRAIGHT ? RawLine.of(from.at, to) : arc(from.at, to, from.bulge)).mapped(plane));
+            }
+        }
+        return edges;
+    }
+
+    private static RawArc arc(Vec3 p, Vec3 q, double bulge) {
+        double h = (1 - bulge * bulge) / (4 * bulge);
+        Vec3 center = new Vec3((p.x() + q.x()) / 2 - h * (q.y() - p.y()), (p.y() + q.y()) / 2 + h * (q.x() - p.x()), p.z());
+        double radius = Math.hypot(p.x() - center.x(), p.y() - center.y());
+        return new RawArc(center, new Vec3(radius, 0, 0), new Vec3(0, radius, 0),
+                Math.atan2(p.y() - center.y(), p.x() - center.x()), 4 * Math.atan(bulge));
+    }
+}

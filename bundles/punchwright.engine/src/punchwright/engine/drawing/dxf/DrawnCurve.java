@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.drawing.dxf;
+
+import java.util.List;
+
+/**
+ * The curves of one entity in their order.
+ *
+ * @param style  layer, colour, line type
+ * @param curves one for a line, arc, circle, ellipse, spline; one an edge for a polyline
+ * @param closed whether the entity says that it is closed
+ * @param place  line of the entity in the file
+ */
+public record DrawnCurve(Style style, List<RawCurve> curves, boolean closed, long place) {
+}

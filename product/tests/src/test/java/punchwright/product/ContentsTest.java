@@ -2,14 +2,18 @@
 package punchwright.product;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -71,10 +75,22 @@ class ContentsTest {
 
     @ParameterizedTest
     @MethodSource("products")
-    void noPathOfTheBuildMachineIsInTheConfiguration(BuiltProduct product) throws IOException {
+    void noPathOfTheBuildMachineIsInATextFile(BuiltProduct product) throws IOException {
         String here = Path.of("..", "..").toAbsolutePath().normalize().toString();
-        for (String file : List.of("config.ini", "org.eclipse.equinox.simpleconfigurator/bundles.info")) {
-            assertEquals(-1, Files.readString(product.root().resolve("configuration").resolve(file)).indexOf(here), file);
+        List<String> naming;
+        try (Stream<Path> files = Files.walk(product.root())) {
+            naming = files.filter(f -> Files.isRegularFile(f) && !f.toString().endsWith(".jar")).filter(f -> text(f).contains(here))
+                    .map(Path::toString).filter(f -> !f.contains("org.eclipse.core.runtime") && !f.contains("org.eclipse.osgi")).toList();
+        }
+        assertEquals(List.of(), naming);
+        assertFalse(Files.exists(product.root().resolve("p2")), "what the installer keeps must not be shipped");
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file, StandardCharsets.ISO_8859_1);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

@@ -69,7 +69,9 @@ public final class ToolLoading {
         for (double a : used.anglesDeg()) {
             OptionalDouble set = AngleFit.angleDeg(tool, false, a);
             settings.put(AngleFit.canonicalDeg(a, order), set.orElse(0));
-            impossible = set.isEmpty() ? a : impossible;
+            if (set.isEmpty()) {
+                impossible = a;
+            }
         }
         double diameter = ToolFootprint.circumscribedDiameterMm(tool);
         boolean turnable = tool.freedom() == AngleFreedom.ANY

@@ -35,7 +35,21 @@ final class WhyNot {
             Tool tool = exactTools.getFirst();
             return Finding.at(feature.center(), ToolingReason.ANGLE, subject, feature.angleDeg(), tool.name());
         }
+        Optional<Finding> cutter = feature.isOpening() ? Optional.empty() : edgeTool();
+        if (cutter.isPresent()) {
+            return about(cutter.get(), subject, feature);
+        }
         return Finding.at(feature.center(), ToolingReason.NO_TOOL, subject, FeatureNames.what(feature), nearest(feature));
+    }
+
+    /** Why the smallest of the edge-cutting tools is refused, when all of them are. */
+    private Optional<Finding> edgeTool() {
+        List<Tool> cutters = job.tools().stream().filter(t -> switch (t.shape()) {
+            case ROUND, SQUARE, RECTANGLE, SLITTING -> true;
+            default -> false;
+        }).sorted(Comparator.comparingDouble(ToolFootprint::cutLengthMm).thenComparing(Tool::id)).toList();
+        boolean allRefused = cutters.stream().allMatch(t -> limits.refusal(t) != null);
+        return allRefused ? cutters.stream().map(limits::refusal).findFirst() : Optional.empty();
     }
 
     private Finding form(Feature feature, String subject) {

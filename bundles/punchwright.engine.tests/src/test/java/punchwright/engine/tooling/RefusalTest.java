@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+import punchwright.engine.finding.Finding;
+import punchwright.engine.press.HeadKind;
+import punchwright.engine.press.Place;
+
+/** Refusals are typed, carry their values and a way out. */
+class RefusalTest {
+
+    private static Finding only(ToolingJob job) {
+        List<Finding> errors = ToolChoice.choose(job).findings().stream().filter(Finding::isError).toList();
+        assertEquals(1, errors.size(), errors.stream().map(f -> f.subject() + ": " + f.message()).toList().toString());
+        assertFalse(errors.getFirst().remedy().isEmpty());
+        return errors.getFirst();
+    }
+
+    private static ToolingJob job(List<Tool> tools, double t, double placeForce) {
+        ToolingJob j = Shop.job(Parts.plate(200, 100).round(100, 50, 10).build("A"), t, tools);
+        return new ToolingJob(j.features(), j.material(), t, Shop.machine(250_000, HeadKind.TURRET,
+                List.of(new Place("3", 100, placeForce, true, 0.02, false))), tools, List.of(), j.rules());
+    }
+
+    @Test
+    void forceOfThePlace() {
+        Finding f = only(job(List.of(Shop.round(10), Shop.rectangle(10, 4)), 4, 45_000));
+        assertEquals(ToolingReason.FORCE, f.reason());
+        assertTrue(f.subject().contains("round 10"), f.subject());
+        assertTrue(f.message().contains("48.3 kN") && f.message().contains("place 3") && f.message().contains("45.0 kN"), f.message());
+    }
+
+    @Test
+    void holeTooSmallForTheSheet() {
+        ToolingJob j = Shop.job(Parts.plate(200, 100).round(100, 50, 3).build("A"), 5, Shop.tools());
+        assertEquals(ToolingReason.SMALL, only(j).reason());
+    }
+
+    @Test
+    void noToolNamesTheNearest() {
+        ToolingJob j = Shop.job(Parts.plate(200, 100).round(100, 50, 6.5).build("A"), 2,
+                List.of(Shop.round(8), Shop.round(20), Shop.rectangle(50, 5)));
+        Finding f = only(j);
+        assertEquals(ToolingReason.NO_TOOL, f.reason());
+        assertTrue(f.message().contains("round 8"), f.message());
+    }
+
+    @Test
+    void sheetTooThickForTheMachine() {
+        assertEquals(ToolingReason.THICKNESS, only(Shop.job(Parts.plate(200, 100).build("A"), 10, Shop.tools())).reason());
+    }
+
+    @Test
+    void angleThatCannotBeSet() {
+        Tool quarter = Shop.with(Shop.rectangle(30, 12), AngleFreedom.QUARTER, 0, 1);
+        Tool slit = Shop.rectangle(50, 5);
+        ToolingJob j = Shop.job(Parts.plate(200, 100).rectangle(100, 50, 30, 30, 12).build("A"), 2, List.of(quarter, slit));
+        assertEquals(ToolingReason.ANGLE, only(new ToolingJob(j.features(), j.material(), 2, Shop.press(), List.of(quarter, slit),
+                List.of(), j.rules())).reason());
+    }
+
+    @Test
+    void formWithoutTool() {
+        ToolingJob j = Shop.job(Parts.plate(200, 100).form("COUNTERSINK", 50, 50, 9).build("A"), 2, Shop.tools());
+        assertEquals(ToolingReason.NO_FORM_TOOL, only(j).reason());
+    }
+
+    @ParameterizedTest
+    @EnumSource(ToolingReason.class)
+    void everyReasonHasTextsInBothLanguages(ToolingReason reason) {
+        Object[] values = { 1.5, 2.5, 3.5, 4.5, 5.5, 6.5 };
+        for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            Finding f = Finding.of(reason, "x", values);
+            assertFalse(f.message(locale).isBlank(), reason + " " + locale);
+            assertFalse(f.remedy(locale).isBlank(), reason + " " + locale);
+            assertFalse(f.message(locale).contains("{"), f.message(locale));
+        }
+        assertFalse(Finding.of(reason, "x", values).message(Locale.ENGLISH)
+                .equals(Finding.of(reason, "x", values).message(Locale.GERMAN)), reason.code());
+    }
+}

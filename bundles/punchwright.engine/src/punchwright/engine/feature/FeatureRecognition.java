@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.feature;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import punchwright.engine.finding.FindingCollector;
+import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.ContourTidy;
+import punchwright.engine.geometry.Segment;
+import punchwright.engine.geometry.Shape;
+
+/** Recognises the features of a part: the entry of the package. */
+public final class FeatureRecognition {
+
+    /** Greatest distance of a drawn contour from the form it is taken for, in mm. */
+    public static final double USUAL_TOLERANCE_MM = 0.02;
+    /** Greatest shift when pieces of one line or circle are joined, in mm. */
+    private static final double JOIN_MM = 0.01;
+    private static final double TINY_MM = 0.2;
+    private static final int MOST_PER_REASON = 20;
+
+    private FeatureRecognition() {
+    }
+
+    /** Recognises with {@link #USUAL_TOLERANCE_MM}. */
+    public static FeatureSet recognise(String part, Shape shape) {
+        return recognise(part, shape, USUAL_TOLERANCE_MM);
+    }
+
+    /**
+     * @param part        name of the part, as the findings give it
+     * @param shape       in mm
+     * @param toleranceMm greatest distance from the ideal form, above 0
+     * @return openings in the order of the shape, then the edges of the outer contour in order
+     */
+    public static FeatureSet recognise(String part, Shape shape, double toleranceMm) {
+        FindingCollector findings = new FindingCollector(part, MOST_PER_REASON);
+        OpeningRecognition openings = new OpeningRecognition(toleranceMm);
+        List<Feature> features = new ArrayList<>();
+        for (Contour hole : shape.holes()) {
+            features.add(opening(features.size() + 1, ContourTidy.tidy(hole, JOIN_MM), openings, findings));
+        }
+        for (Segment s : ContourTidy.tidy(shape.outer(), JOIN_MM).oriented(true).segments()) {
+            features.add(EdgeRecognition.edge(features.size() + 1, s));
+        }
+        return new FeatureSet(part, shape, features, findings.findings());
+    }
+
+    private static Feature opening(int number, Contour hole, OpeningRecognition openings, FindingCollector findings) {
+        Match m = openings.recognise(hole.oriented(true));
+        if (m.kind() == FeatureKind.FREE_OPENING) {
+            findings.addAt(m.center(), FeatureReason.FREE_OPENING, number, m.lengthMm(), m.widthMm(), hole.segments().size());
+        }
+        if (Math.max(m.lengthMm(), m.widthMm()) < TINY_MM) {
+            findings.addAt(m.center(), FeatureReason.TINY_OPENING, number, Math.max(m.lengthMm(), m.widthMm()));
+        }
+        Contour clockwise = hole.oriented(false);
+        return new Feature(number, m.kind(), m.center(), m.angleDeg(), m.lengthMm(), m.widthMm(), m.cornerRadiusMm(), clockwise,
+                clockwise.segments(), "");
+    }
+}

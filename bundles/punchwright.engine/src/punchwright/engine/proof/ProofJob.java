@@ -8,6 +8,7 @@ import punchwright.engine.geometry.Shape;
 import punchwright.engine.holding.ClampArrangement;
 import punchwright.engine.press.Machine;
 import punchwright.engine.press.Material;
+import punchwright.engine.tooling.ToolUse;
 
 /**
  * All that the proof may know: hits, tool shapes, clamps, machine, and the drawing placed on the sheet.
@@ -15,9 +16,28 @@ import punchwright.engine.press.Material;
  * @param parts      part shapes in sheet coordinates
  * @param joints     middles of intended micro-joints in sheet coordinates
  * @param jointMm    their width
+ * @param hits       in the order of the run
+ * @param holdings   clamps of each holding, by index
  * @param toleranceMm largest deviation of the made edge from the drawn edge (scallops included)
+ * @param uses       where each tool stands; empty when only the machine's own limits are to be held
  */
 public record ProofJob(Machine machine, Material material, double thicknessMm, double sheetLengthMm, double sheetWidthMm,
         List<Shape> parts, List<Point> joints, double jointMm, List<ProofHit> hits, List<ClampArrangement> holdings,
-        double toleranceMm) {
+        double toleranceMm, List<ToolUse> uses) {
+
+    public ProofJob {
+        parts = List.copyOf(parts);
+        joints = List.copyOf(joints);
+        hits = List.copyOf(hits);
+        holdings = List.copyOf(holdings);
+        uses = List.copyOf(uses);
+    }
+
+    /** Without places: only the machine's own limits are held. */
+    public ProofJob(Machine machine, Material material, double thicknessMm, double sheetLengthMm, double sheetWidthMm,
+            List<Shape> parts, List<Point> joints, double jointMm, List<ProofHit> hits, List<ClampArrangement> holdings,
+            double toleranceMm) {
+        this(machine, material, thicknessMm, sheetLengthMm, sheetWidthMm, parts, joints, jointMm, hits, holdings, toleranceMm,
+                List.of());
+    }
 }

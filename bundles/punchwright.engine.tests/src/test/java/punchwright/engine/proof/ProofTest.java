@@ -120,7 +120,7 @@ class ProofTest {
         p.thicknessMm = 10;
         ProofResult r = caught(p, "PROOF-THICKNESS");
         assertTrue(codes(r).containsAll(List.of("PROOF-MASS", "PROOF-PUNCH-SMALL")), () -> messages(r));
-        p.thicknessMm = 0.4;
+        p.thicknessMm = 0.35;
         caught(p, "PROOF-CLEARANCE");
     }
 

@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.sheets.book;
+
+import java.time.LocalDate;
+
+import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** Writes one sheet row by row; text is always text, whatever it begins with. */
+public final class SheetPen {
+
+    private static final int LONGEST_TEXT = 32_000;
+    private static final double POINTS_PER_LINE = 12;
+
+    private final Book book;
+    private final XSSFSheet sheet;
+    private int row;
+
+    SheetPen(Book book, XSSFSheet sheet) {
+        this.book = book;
+        this.sheet = sheet;
+    }
+
+    public XSSFSheet sheet() {
+        return sheet;
+    }
+
+    /** The row that is being written, from 0. */
+    public int row() {
+        return row;
+    }
+
+    public SheetPen next() {
+        row++;
+        return this;
+    }
+
+    public SheetPen skip(int rows) {
+        row += rows;
+        return this;
+    }
+
+    /** Widths of the columns in characters. */
+    public SheetPen widths(double... characters) {
+        for (int i = 0; i < characters.length; i++) {
+            sheet.setColumnWidth(i, (int) Math.round(characters[i] * 256));
+        }
+        return this;
+    }
+
+    public SheetPen height(double points) {
+        row(row).setHeightInPoints((float) points);
+        return this;
+    }
+
+    /** Raises the row so that a text of this many characters a line fits. */
+    public SheetPen fit(String text, double charactersPerLine) {
+        double lines = 0;
+        for (String line : text.split("\n", -1)) {
+            lines += Math.max(1, Math.ceil(line.length() / charactersPerLine));
+        }
+        float points = (float) (lines * POINTS_PER_LINE + 2);
+        XSSFRow r = row(row);
+        if (r.getHeightInPoints() < points) {
+            r.setHeightInPoints(points);
+        }
+        return this;
+    }
+
+    public SheetPen text(int column, String text, Look look) {
+        XSSFCell cell = cell(column, look);
+        String shown = text == null ? "" : text.length() > LONGEST_TEXT ? text.substring(0, LONGEST_TEXT) + " ..." : text;
+        cell.setCellValue(shown);
+        if (!shown.isEmpty() && "=+-@\t\r\n".indexOf(shown.charAt(0)) >= 0) {
+            cell.setCellStyle(book.styles().quoted(cell.getCellStyle()));
+        }
+        return this;
+    }
+
+    public SheetPen number(int column, double value, Look look) {
+        cell(column, look).setCellValue(value);
+        return this;
+    }
+
+    /** A number, or an empty cell for 0 that means "not given". */
+    public SheetPen numberOrBlank(int column, double value, Look look) {
+        if (value == 0) {
+            cell(column, look);
+            return this;
+        }
+        return number(column, value, look);
+    }
+
+    /** A true date, or the text as it is when it is none. */
+    public SheetPen date(int column, String iso, Look textLook) {
+        LocalDate date = Book.date(iso).orElse(null);
+        if (date == null) {
+            return text(column, iso, textLook);
+        }
+        cell(column, Look.DATE).setCellValue(date);
+        return this;
+    }
+
+    /** A formula without "=". */
+    public SheetPen formula(int column, String formula, Look look) {
+        cell(column, look).setCellFormula(formula);
+        return this;
+    }
+
+    /** One cell over several columns. */
+    public SheetPen wide(int from, int to, String text, Look look) {
+        for (int c = from + 1; c <= to; c++) {
+            cell(c, look);
+        }
+        text(from, text, look);
+        if (to > from) {
+            sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, from, to));
+        }
+        return this;
+    }
+
+    /** A heading with a rule under it over the columns 0 to last. */
+    public SheetPen section(String text, int last) {
+        for (int c = 0; c <= last; c++) {
+            cell(c, Look.SECTION);
+        }
+        text(0, text, Look.SECTION);
+        height(18);
+        return next();
+    }
+
+    /** Column headings; names that begin with ">" stand right. */
+    public SheetPen heads(String... names) {
+        int lines = 1;
+        for (int c = 0; c < names.length; c++) {
+            boolean right = names[c].startsWith(">");
+            String name = right ? names[c].substring(1) : names[c];
+            text(c, name, right ? Look.HEAD_RIGHT : Look.HEAD);
+            double chars = sheet.getColumnWidth(c) / 256.0;
+            lines = Math.max(lines, linesOf(name, chars));
+        }
+        height(lines * POINTS_PER_LINE + 4);
+        return next();
+    }
+
+    private static int linesOf(String text, double chars) {
+        int lines = 1;
+        int used = 0;
+        for (String word : text.split(" ")) {
+            if (used > 0 && used + 1 + word.length() > chars) {
+                lines++;
+                used = 0;
+            }
+            used += (used > 0 ? 1 : 0) + word.length();
+        }
+        return lines;
+    }
+
+    public XSSFCellStyle style(Look look) {
+        return book.styles().of(look);
+    }
+
+    public XSSFCell cell(int column, Look look) {
+        XSSFCell cell = row(row).getCell(column);
+        if (cell == null) {
+            cell = row(row).createCell(column);
+        }
+        cell.setCellStyle(book.styles().of(look));
+        return cell;
+    }
+
+    private XSSFRow row(int index) {
+        XSSFRow r = sheet.getRow(index);
+        return r == null ? sheet.createRow(index) : r;
+    }
+
+    /**
+     * Page set-up: A4, one page wide, as many high as needed.
+     *
+     * @param titleFrom first row repeated on each page, or -1
+     * @param header    left, centre, right of the header; "&" in texts is doubled here, page numbers are added to the footer
+     */
+    public SheetPen page(boolean landscape, int titleFrom, int titleTo, String left, String right, String footer, String pageWord) {
+        var setup = sheet.getPrintSetup();
+        setup.setPaperSize(PaperSize.A4_PAPER);
+        setup.setLandscape(landscape);
+        sheet.setFitToPage(true);
+        setup.setFitWidth((short) 1);
+        setup.setFitHeight((short) 0);
+        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);
+        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.4);
+        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.7);
+        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.6);
+        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.HEADER, 0.3);
+        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.FOOTER, 0.3);
+        sheet.setHorizontallyCenter(true);
+        sheet.getHeader().setLeft("&8" + plain(left));
+        sheet.getHeader().setRight("&8" + plain(right));
+        sheet.getFooter().setLeft("&8" + plain(footer));
+        sheet.getFooter().setRight("&8" + plain(pageWord) + " &P / &N");
+        if (titleFrom >= 0) {
+            sheet.setRepeatingRows(new CellRangeAddress(titleFrom, titleTo, -1, -1));
+        }
+        return this;
+    }
+
+    /** A text in a header: "&" doubled, and a leading digit parted from the size code. */
+    private static String plain(String text) {
+        String doubled = text.replace("&", "&&");
+        return !doubled.isEmpty() && Character.isDigit(doubled.charAt(0)) ? " " + doubled : doubled;
+    }
+}

@@ -8,7 +8,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Flattening;
@@ -37,8 +38,15 @@ final class Areas {
     }
 
     static Geometry union(List<? extends Geometry> areas) {
-        Geometry all = areas.size() == 1 ? areas.getFirst() : UnaryUnionOp.union(areas);
-        return all == null ? FACTORY.createPolygon() : all;
+        if (areas.isEmpty()) {
+            return FACTORY.createPolygon();
+        }
+        return areas.size() == 1 ? areas.getFirst() : OverlayNGRobust.union(List.copyOf(areas));
+    }
+
+    /** The first less the second; the robust overlay, since slivers at machine precision are common here. */
+    static Geometry difference(Geometry a, Geometry b) {
+        return OverlayNGRobust.overlay(a, b, OverlayNG.DIFFERENCE);
     }
 
     private static LinearRing ring(List<Point> points) {

@@ -5,27 +5,26 @@ import java.util.List;
 import java.util.TreeSet;
 
 import punchwright.engine.feature.Feature;
-import punchwright.engine.finding.Finding;
+import punchwright.engine.geometry.Point;
 
 /**
  * One way to make a feature.
  *
- * @param feature   what is made
- * @param pieces    with which tools and hits
- * @param joints    micro-joints it leaves
- * @param seconds   press time of its hits, with moves between them, without tool changes
- * @param wear      cost of wear, currency
- * @param reachMm   how far its hits reach beyond the outer contour
- * @param why       in a short sentence
- * @param notes     what is worth knowing
+ * @param feature       what is made
+ * @param pieces        with which tools and hits
+ * @param joints        micro-joints it leaves
+ * @param seconds       press time of its hits, with moves between them, without tool changes
+ * @param wear          cost of wear, currency
+ * @param reachMm       how far its hits reach beyond the outer contour
+ * @param slugByHandMm  larger side of a slug that stays on joints and is taken out by hand; 0 where none does
+ * @param why           in a short sentence
  */
 record Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, double seconds, double wear, double reachMm,
-        String why, List<Finding> notes) {
+        double slugByHandMm, String why) {
 
     Candidate {
         pieces = List.copyOf(pieces);
         joints = List.copyOf(joints);
-        notes = List.copyOf(notes);
     }
 
     int hits() {
@@ -38,8 +37,7 @@ record Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, d
         for (Piece piece : pieces) {
             int order = ToolFootprint.symmetryOrder(piece.tool().tool());
             boolean free = piece.tool().turning() && piece.tool().tool().freedom() == AngleFreedom.ANY;
-            piece.hits().forEach(h -> all.add(piece.tool().tool().id()
-                    + (free ? "" : "@" + AngleFit.canonicalDeg(h.angleDeg(), order))));
+            piece.hits().forEach(h -> all.add(piece.tool().id() + (free ? "" : "@" + AngleFit.canonicalDeg(h.angleDeg(), order))));
         }
         return all;
     }
@@ -47,5 +45,18 @@ record Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, d
     /** Cost in seconds of the machine without tool changes. */
     double cost(ChoiceWeights weights) {
         return seconds + wear * 3600 / weights.ratePerHour() + reachMm * weights.reachSecondsPerMm();
+    }
+
+    /** The same for a congruent feature elsewhere on the part. */
+    Candidate movedTo(Feature other) {
+        Point by = other.center().minus(feature.center());
+        List<Piece> moved = pieces.stream().map(p -> new Piece(p.tool(), p.kind(), p.hits().stream()
+                .map(h -> new PartHit(h.at().plus(by), h.angleDeg(), h.role())).toList())).toList();
+        List<MicroJoint> held = joints.stream().map(j -> new MicroJoint(j.at().plus(by), j.widthMm())).toList();
+        return new Candidate(other, moved, held, seconds, wear, reachMm, slugByHandMm, why);
+    }
+
+    boolean clear(PartGuard guard) {
+        return pieces.stream().allMatch(p -> guard.clear(p.tool().footprint(), p.hits()));
     }
 }

@@ -29,47 +29,51 @@ final class EdgeCutter {
     private static final double SAME_RADIUS_MM = 0.006;
 
     private final ToolingRules rules;
-    private final PartGuard guard;
 
-    EdgeCutter(ToolingRules rules, PartGuard guard) {
+    EdgeCutter(ToolingRules rules) {
         this.rules = rules;
-        this.guard = guard;
     }
 
-    /** All ways of the tool to cut the segment without harm to the part; empty when it cannot. */
-    List<List<PartHit>> ways(EdgePath path, int index, List<Double> joints, UsableTool tool) {
+    /**
+     * A way to cut a segment that has still to be held against the part.
+     *
+     * @param variants the same with ever less overrun at open corners; the first that does no harm counts
+     * @param acrossMm how far the tool reaches into the waste
+     */
+    record Proposal(List<List<PartHit>> variants, double acrossMm) {
+    }
+
+    /** All ways of the tool to cut the segment; empty when it cannot. */
+    List<Proposal> proposals(EdgePath path, int index, List<Double> joints, UsableTool tool) {
         Segment s = path.segments().get(index);
-        List<List<PartHit>> ways = new ArrayList<>();
+        double l = tool.tool().lengthMm();
+        double w = tool.tool().widthMm();
+        List<Proposal> ways = new ArrayList<>();
         if (s instanceof Line line && tool.rectangular()) {
-            double l = tool.tool().lengthMm();
-            double w = tool.tool().widthMm();
-            addFirstClear(ways, tool, over -> straight(path, index, line, joints, tool, l, w, 0, over));
+            add(ways, w, over -> straight(path, index, line, joints, tool, l, w, 0, over));
             if (Math.abs(l - w) > 1e-9) {
-                addFirstClear(ways, tool, over -> straight(path, index, line, joints, tool, w, l, 90, over));
+                add(ways, l, over -> straight(path, index, line, joints, tool, w, l, 90, over));
             }
         } else if (s instanceof Line line && tool.round() && joints.isEmpty()) {
-            addFirstClear(ways, tool, over -> nibbled(path, index, line, tool, over));
+            add(ways, l, over -> nibbled(path, index, line, tool, over));
         } else if (s instanceof Arc arc && tool.round() && joints.isEmpty()) {
-            addClear(ways, tool, arc.sweepRad() < 0 ? inside(arc, tool) : outside(arc, tool));
+            add(ways, l, over -> arc.sweepRad() < 0 ? inside(arc, tool) : outside(arc, tool));
         } else if (s instanceof Arc arc && tool.tool().shape() == ToolShape.CORNER_RADIUS && joints.isEmpty()) {
-            addClear(ways, tool, rounded(arc, tool));
+            add(ways, l / 2, over -> rounded(arc, tool));
         }
         return ways;
     }
 
-    /** The first of three overruns at open corners that does no harm. */
-    private void addFirstClear(List<List<PartHit>> ways, UsableTool tool, DoubleFunction<List<PartHit>> hits) {
-        int before = ways.size();
+    private void add(List<Proposal> ways, double acrossMm, DoubleFunction<List<PartHit>> hits) {
+        List<List<PartHit>> variants = new ArrayList<>();
         for (double over : new double[] { rules.overlapMm(), EdgeSamples.BEYOND_MM + 0.1, 0 }) {
-            if (ways.size() == before) {
-                addClear(ways, tool, hits.apply(over));
+            List<PartHit> variant = hits.apply(over);
+            if (!variant.isEmpty() && !variants.contains(variant)) {
+                variants.add(variant);
             }
         }
-    }
-
-    private void addClear(List<List<PartHit>> ways, UsableTool tool, List<PartHit> hits) {
-        if (!hits.isEmpty() && guard.clear(tool.footprint(), hits)) {
-            ways.add(hits);
+        if (!variants.isEmpty()) {
+            ways.add(new Proposal(variants, acrossMm));
         }
     }
 

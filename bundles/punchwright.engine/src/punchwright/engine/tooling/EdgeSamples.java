@@ -10,7 +10,7 @@ import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
 
 /**
- * Points along an edge, close enough together to tell whether hits cut it everywhere. A point in a micro-joint is left out.
+ * Points along an edge, close enough together to tell whether hits cut it everywhere. Micro-joints are left out.
  */
 final class EdgeSamples {
 
@@ -20,6 +20,11 @@ final class EdgeSamples {
 
     private final List<Point> points = new ArrayList<>();
     private final BitSet ends = new BitSet();
+    private final List<Run> runs = new ArrayList<>();
+
+    /** Samples of one segment: where they stand in the list, and where a straight one runs. */
+    private record Run(int first, int count, boolean straight, Point start, Point direction, double step) {
+    }
 
     /** Samples of a whole path; {@code joints} holds per segment the middles of joints in mm from the segment's start. */
     EdgeSamples(List<Segment> path, List<List<Double>> joints, double jointMm) {
@@ -39,23 +44,37 @@ final class EdgeSamples {
     private void addBeyond(EdgePath path, int i) {
         Segment s = path.segments().get(i);
         if (s instanceof Line && path.sharpStart(i) && path.startOf(i) == EdgePath.End.OVERRUN) {
-            ends.set(points.size());
-            points.add(s.start().minus(s.tangentAt(0).times(BEYOND_MM)));
+            addSingle(s.start().minus(s.tangentAt(0).times(BEYOND_MM)));
         }
         if (s instanceof Line && path.sharpEnd(i) && path.endOf(i) == EdgePath.End.OVERRUN) {
-            ends.set(points.size());
-            points.add(s.end().plus(s.tangentAt(1).times(BEYOND_MM)));
+            addSingle(s.end().plus(s.tangentAt(1).times(BEYOND_MM)));
         }
     }
 
+    private void addSingle(Point p) {
+        runs.add(new Run(points.size(), 1, false, p, Point.ORIGIN, 1));
+        ends.set(points.size());
+        points.add(p);
+    }
+
+    /** Straight stretches between joints are runs of their own, so that sample numbers follow the way along the edge. */
     private void add(Segment s, List<Double> joints, double jointMm) {
-        int steps = Math.max(4, (int) Math.ceil(s.lengthMm() / STEP_MM));
+        double from = 0;
+        for (int j = 0; j <= joints.size(); j++) {
+            boolean last = j == joints.size();
+            double to = last ? s.lengthMm() : joints.get(j) - jointMm / 2 - 1e-6;
+            addStretch(s, from, to);
+            from = last ? to : joints.get(j) + jointMm / 2 + 1e-6;
+        }
+    }
+
+    private void addStretch(Segment s, double from, double to) {
+        int steps = Math.max(4, (int) Math.ceil((to - from) / STEP_MM));
+        double step = (to - from) / steps;
+        runs.add(new Run(points.size(), steps + 1, s instanceof Line, s.pointAt(from / s.lengthMm()), s.tangentAt(0), step));
         for (int i = 0; i <= steps; i++) {
-            double at = s.lengthMm() * i / steps;
-            if (joints.stream().noneMatch(j -> Math.abs(at - j) < jointMm / 2 + 1e-6)) {
-                ends.set(points.size(), i == 0 || i == steps);
-                points.add(s.pointAt((double) i / steps));
-            }
+            ends.set(points.size(), i == 0 || i == steps);
+            points.add(s.pointAt((from + i * step) / s.lengthMm()));
         }
     }
 
@@ -81,9 +100,15 @@ final class EdgeSamples {
 
     BitSet covered(Footprint footprint, PartHit hit, double toleranceMm) {
         BitSet set = new BitSet(points.size());
-        for (int i = 0; i < points.size(); i++) {
-            if (footprint.covers(hit, points.get(i), toleranceMm)) {
-                set.set(i);
+        double reach = footprint.radiusMm() + toleranceMm;
+        for (Run run : runs) {
+            double middle = hit.at().minus(run.start).dot(run.direction);
+            int from = run.straight ? Math.max(0, (int) ((middle - reach) / run.step)) : 0;
+            int to = run.straight ? Math.min(run.count, (int) ((middle + reach) / run.step) + 2) : run.count;
+            for (int i = run.first + from; i < run.first + to; i++) {
+                if (footprint.covers(hit, points.get(i), toleranceMm)) {
+                    set.set(i);
+                }
             }
         }
         return set;

@@ -6,7 +6,6 @@ import java.util.List;
 
 import org.locationtech.jts.geom.Geometry;
 
-import punchwright.engine.geometry.Arc;
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Flattening;
@@ -17,17 +16,30 @@ import punchwright.engine.geometry.Pose;
 final class Footprint {
 
     static final double CHORD_MM = 0.001;
+    private static final double CORNER_CHORD_MM = 0.02;
 
     private final List<Contour> contours;
     private final List<List<Point>> polygons;
     private final Bounds bounds;
+    private final List<List<Point>> corners;
     private final double radiusMm;
+    private final boolean round;
+    private final boolean box;
 
     Footprint(Tool tool) {
         contours = ToolFootprint.of(tool);
         polygons = contours.stream().map(c -> Flattening.points(c, CHORD_MM)).toList();
         bounds = contours.stream().map(Contour::bounds).reduce(Bounds.EMPTY, Bounds::including);
+        corners = contours.stream().map(c -> Flattening.points(c, CORNER_CHORD_MM)).toList();
+        round = tool.shape() == ToolShape.ROUND;
+        box = contours.size() == 1 && contours.getFirst().segments().size() == 4 && Math.abs(contours.getFirst().areaMm2()
+                - bounds.width() * bounds.height()) < 1e-9;
         radiusMm = ToolFootprint.circumscribedDiameterMm(tool) / 2;
+    }
+
+    /** Whether it is one circle about the axis. */
+    boolean round() {
+        return round;
     }
 
     double radiusMm() {
@@ -36,10 +48,13 @@ final class Footprint {
 
     /** Whether the hit cuts the point or passes within {@code toleranceMm} of it. */
     boolean covers(PartHit hit, Point p, double toleranceMm) {
-        Point d = p.minus(hit.at());
-        if (d.norm() > radiusMm + toleranceMm) {
-            return false;
+        double dx = p.x() - hit.at().x();
+        double dy = p.y() - hit.at().y();
+        double reach = radiusMm + toleranceMm;
+        if (round || dx * dx + dy * dy > reach * reach) {
+            return dx * dx + dy * dy <= reach * reach;
         }
+        Point d = new Point(dx, dy);
         Point own = new Pose(0, 0, -hit.angleDeg(), false).apply(d);
         if (!bounds.grown(toleranceMm).contains(own)) {
             return false;
@@ -54,22 +69,31 @@ final class Footprint {
 
     private boolean within(int i, Point own, double toleranceMm) {
         Contour c = contours.get(i);
-        if (c.segments().size() == 1 && c.segments().getFirst() instanceof Arc arc) {
-            return own.distance(arc.center()) <= arc.radiusMm() + toleranceMm;
+        if (box) {
+            return true;
         }
         return Flattening.contains(polygons.get(i), own) || c.distance(own) <= toleranceMm;
     }
 
-    /** Corners of the punch (arcs as chords) where the hit sets them. */
-    List<Point> points(PartHit hit) {
+    /** Corners of the punch (arcs as a few chords) where the hit sets them. */
+    List<Point> corners(PartHit hit) {
         Pose pose = Pose.at(hit.at().x(), hit.at().y(), hit.angleDeg());
         List<Point> all = new ArrayList<>();
-        polygons.forEach(polygon -> polygon.forEach(p -> all.add(pose.apply(p))));
+        corners.forEach(polygon -> polygon.forEach(p -> all.add(pose.apply(p))));
         return all;
     }
 
-    /** The area cut by the hit. */
+    /** The area cut by the hit, arcs within {@link #CHORD_MM}. */
     Geometry area(PartHit hit) {
+        return area(hit, polygons);
+    }
+
+    /** The area cut by the hit, arcs as a few chords: for slugs. */
+    Geometry coarseArea(PartHit hit) {
+        return area(hit, corners);
+    }
+
+    private static Geometry area(PartHit hit, List<List<Point>> polygons) {
         Pose pose = Pose.at(hit.at().x(), hit.at().y(), hit.angleDeg());
         return Areas.union(polygons.stream().map(p -> Areas.polygon(p.stream().map(pose::apply).toList())).toList());
     }

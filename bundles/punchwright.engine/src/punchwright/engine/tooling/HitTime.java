@@ -18,6 +18,10 @@ final class HitTime {
         this.weights = weights;
     }
 
+    ChoiceWeights weights() {
+        return weights;
+    }
+
     double seconds(List<PartHit> hits) {
         Times times = machine.times();
         double total = single(weights.approachMm(), 0, times);

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import punchwright.engine.feature.Feature;
 import punchwright.engine.geometry.Line;
 import punchwright.engine.geometry.Segment;
+import punchwright.engine.tooling.EdgeCutter.Proposal;
 import punchwright.engine.tooling.HitReducer.ToolHit;
 
 /**
@@ -19,24 +20,32 @@ import punchwright.engine.tooling.HitReducer.ToolHit;
  *
  * <p>Every usable tool is tried on every segment ({@link EdgeCutter}). Then, for one base tool after the other, each segment takes
  * the base tool where it can, else a tool already taken, else the cheapest; hits that others make needless are dropped. The
- * result is one set of pieces for each base tool, cheapest first, at most {@link #MOST}.
+ * result is one set of pieces for each base tool, cheapest first.
  */
 final class OutlineCutter {
 
     /** Most candidates handed on for one outline. */
-    static final int MOST = 16;
+    static final int MOST = 12;
+    /** Most tools weighed for one segment. */
+    private static final int WAYS = 10;
 
     private final ToolingRules rules;
     private final List<UsableTool> tools;
     private final EdgeCutter cutter;
+    private final PartGuard guard;
     private final HitTime time;
 
     OutlineCutter(ToolingRules rules, List<UsableTool> tools, PartGuard guard, HitTime time) {
         this.rules = rules;
         this.tools = tools.stream().filter(t -> t.round() || t.rectangular() || t.tool().shape() == ToolShape.CORNER_RADIUS)
                 .toList();
-        this.cutter = new EdgeCutter(rules, guard);
+        this.cutter = new EdgeCutter(rules);
+        this.guard = guard;
         this.time = time;
+    }
+
+    /** A proposal not yet held against the part. */
+    private record Open(UsableTool tool, Proposal proposal, double seconds) {
     }
 
     /** One way to cut one segment. */
@@ -47,8 +56,9 @@ final class OutlineCutter {
      * Sets of pieces that cut the path but for the joints; empty when some segment has no tool.
      *
      * @param joints per segment the middles of joints in mm from its start
+     * @param most   most sets wanted
      */
-    List<List<Piece>> cuts(Feature feature, EdgePath path, List<List<Double>> joints) {
+    List<List<Piece>> cuts(Feature feature, EdgePath path, List<List<Double>> joints, int most) {
         List<Map<String, Way>> ways = new ArrayList<>();
         for (int i = 0; i < path.segments().size(); i++) {
             ways.add(ways(path, i, joints.get(i)));
@@ -59,7 +69,7 @@ final class OutlineCutter {
         EdgeSamples samples = new EdgeSamples(path, joints, rules.microJointMm());
         HitReducer reducer = new HitReducer(samples, rules.scallopMm() + 0.005);
         List<List<Piece>> cuts = new ArrayList<>();
-        for (List<Way> chosen : choices(ways)) {
+        for (List<Way> chosen : choices(ways, most)) {
             List<ToolHit> hits = reducer.reduce(toolHits(chosen));
             if (reducer.uncut(hits) == 0) {
                 cuts.add(pieces(feature, hits));
@@ -68,27 +78,40 @@ final class OutlineCutter {
         return cuts;
     }
 
+    /** The cheapest ways to cut one segment, at most {@link #WAYS} tools, that do no harm to the part. */
     private Map<String, Way> ways(EdgePath path, int index, List<Double> joints) {
-        Segment s = path.segments().get(index);
-        EdgeSamples samples = new EdgeSamples(List.of(s), List.of(joints), rules.microJointMm());
-        HitReducer reducer = new HitReducer(samples, rules.scallopMm() + 0.005);
-        Map<String, Way> best = new LinkedHashMap<>();
+        List<Open> open = new ArrayList<>();
         for (UsableTool tool : tools) {
-            for (List<PartHit> hits : cutter.ways(path, index, joints, tool)) {
-                Way way = new Way(tool, hits, time.seconds(hits) + 0.3 * time.changeSeconds());
-                Way old = best.get(tool.tool().id());
-                boolean cuts = s instanceof Line && path.segments().size() > 1
-                        || reducer.uncut(hits.stream().map(h -> new ToolHit(tool, h)).toList()) == 0;
-                if (cuts && (old == null || way.seconds() < old.seconds())) {
-                    best.put(tool.tool().id(), way);
-                }
+            for (Proposal p : cutter.proposals(path, index, joints, tool)) {
+                open.add(new Open(tool, p, seconds(path, p)));
+            }
+        }
+        open.sort(Comparator.comparingDouble(Open::seconds));
+        boolean alone = path.segments().size() == 1 || !(path.segments().get(index) instanceof Line);
+        EdgeSamples samples = new EdgeSamples(List.of(path.segments().get(index)), List.of(joints), rules.microJointMm());
+        Map<String, Way> best = new LinkedHashMap<>();
+        for (Open o : open) {
+            if (best.size() < WAYS && !best.containsKey(o.tool().id())) {
+                o.proposal().variants().stream().filter(v -> guard.clear(o.tool().footprint(), v))
+                        .filter(v -> !alone || cutsAll(samples, o.tool(), v)).findFirst()
+                        .ifPresent(v -> best.put(o.tool().id(), new Way(o.tool(), v, o.seconds())));
             }
         }
         return best;
     }
 
+    private double seconds(EdgePath path, Proposal p) {
+        double web = path.closed() && path.before() == null ? 0 : p.acrossMm() * time.weights().reachSecondsPerMm();
+        return time.seconds(p.variants().getFirst()) + 0.3 * time.changeSeconds() + web;
+    }
+
+    private boolean cutsAll(EdgeSamples samples, UsableTool tool, List<PartHit> hits) {
+        HitReducer reducer = new HitReducer(samples, rules.scallopMm() + 0.005);
+        return reducer.uncut(hits.stream().map(h -> new ToolHit(tool, h)).toList()) == 0;
+    }
+
     /** One choice for each base tool, the likely cheapest first. */
-    private List<List<Way>> choices(List<Map<String, Way>> ways) {
+    private List<List<Way>> choices(List<Map<String, Way>> ways, int most) {
         Set<String> bases = new TreeSet<>();
         ways.forEach(w -> bases.addAll(w.keySet()));
         List<List<Way>> choices = new ArrayList<>();
@@ -96,12 +119,18 @@ final class OutlineCutter {
             choices.add(choice(ways, base));
         }
         choices.sort(Comparator.comparingDouble(this::estimate));
-        List<List<Way>> distinct = choices.stream().distinct().toList();
-        return distinct.subList(0, Math.min(MOST, distinct.size()));
+        List<List<Way>> distinct = distinct(choices);
+        return distinct.subList(0, Math.min(most, distinct.size()));
+    }
+
+    private static List<List<Way>> distinct(List<List<Way>> choices) {
+        Map<List<String>, List<Way>> distinct = new LinkedHashMap<>();
+        choices.forEach(c -> distinct.putIfAbsent(c.stream().map(w -> w.tool().id()).toList(), c));
+        return List.copyOf(distinct.values());
     }
 
     private double estimate(List<Way> choice) {
-        long tools = choice.stream().map(w -> w.tool().tool().id()).distinct().count();
+        long tools = choice.stream().map(w -> w.tool().id()).distinct().count();
         return choice.stream().mapToDouble(Way::seconds).sum() + tools * time.changeSeconds();
     }
 
@@ -113,14 +142,14 @@ final class OutlineCutter {
             for (Way other : way == null ? segment.values() : List.<Way>of()) {
                 way = way == null || cost(other, taken) < cost(way, taken) ? other : way;
             }
-            taken.add(way.tool().tool().id());
+            taken.add(way.tool().id());
             chosen.add(way);
         }
         return chosen;
     }
 
     private double cost(Way way, Set<String> taken) {
-        return way.seconds() + (taken.contains(way.tool().tool().id()) ? 0 : time.changeSeconds());
+        return way.seconds() + (taken.contains(way.tool().id()) ? 0 : time.changeSeconds());
     }
 
     private static List<ToolHit> toolHits(List<Way> ways) {
@@ -129,8 +158,9 @@ final class OutlineCutter {
 
     /** Hits by tool, in the order in which the tools first appear. */
     private List<Piece> pieces(Feature feature, List<ToolHit> hits) {
-        Map<UsableTool, List<PartHit>> byTool = new LinkedHashMap<>();
-        hits.forEach(h -> byTool.computeIfAbsent(h.tool(), t -> new ArrayList<>()).add(h.hit()));
-        return byTool.entrySet().stream().map(e -> Pieces.of(feature, e.getKey(), e.getValue())).toList();
+        Map<String, List<ToolHit>> byTool = new LinkedHashMap<>();
+        hits.forEach(h -> byTool.computeIfAbsent(h.tool().id(), t -> new ArrayList<>()).add(h));
+        return byTool.values().stream()
+                .map(run -> Pieces.of(feature, run.getFirst().tool(), run.stream().map(ToolHit::hit).toList())).toList();
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.tooling;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import punchwright.engine.feature.Feature;
@@ -23,6 +24,24 @@ final class Pieces {
             default -> HitRole.PIERCE;
         };
         return new Piece(tool, kind, hits.stream().map(h -> new PartHit(h.at(), h.angleDeg(), role)).toList());
+    }
+
+    /** The pieces with more hits of one tool. */
+    static List<Piece> added(Feature feature, List<Piece> pieces, UsableTool tool, List<PartHit> hits) {
+        List<Piece> all = new ArrayList<>();
+        boolean merged = false;
+        for (Piece p : pieces) {
+            List<PartHit> both = new ArrayList<>(p.hits());
+            if (p.tool() == tool) {
+                both.addAll(hits);
+                merged = true;
+            }
+            all.add(of(feature, p.tool(), both));
+        }
+        if (!merged && !hits.isEmpty()) {
+            all.add(of(feature, tool, hits));
+        }
+        return all;
     }
 
     private static OperationKind kind(Feature feature, UsableTool tool, int hits) {

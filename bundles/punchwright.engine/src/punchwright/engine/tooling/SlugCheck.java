@@ -29,8 +29,8 @@ final class SlugCheck {
     /** Loose area after the hits. */
     Geometry loose(List<Piece> pieces) {
         List<Geometry> cut = new ArrayList<>();
-        pieces.forEach(p -> p.hits().forEach(h -> cut.add(p.tool().footprint().area(h))));
-        return cut.isEmpty() ? opening : opening.difference(Areas.union(cut));
+        pieces.forEach(p -> p.hits().forEach(h -> cut.add(p.tool().footprint().coarseArea(h))));
+        return cut.isEmpty() ? opening : Areas.difference(opening, Areas.union(cut));
     }
 
     /** Larger side of the largest loose piece, mm; 0 when nothing worth the name is left. */

@@ -68,13 +68,21 @@ public final class ToolChoice {
         List<Operation> operations = new ArrayList<>();
         double overrun = 0;
         for (Candidate c : taken) {
-            findings.addAll(c.notes());
+            noteSlug(c);
             operations(c, operations);
             overrun = Math.max(overrun, c.reachMm());
         }
         findings.addAll(new OutlineProof(job, guard.shape()).check(taken));
         noteTools(taken);
         return new OperationList(operations, overrun, findings);
+    }
+
+    private void noteSlug(Candidate c) {
+        if (c.slugByHandMm() > 0) {
+            double falls = Math.min(job.rules().maxSlugMm(), job.machine().dropOpeningMm());
+            findings.add(Finding.at(c.feature().center(), ToolingReason.SLUG_BY_HAND,
+                    FeatureNames.subject(job.features().part(), c.feature()), c.slugByHandMm(), falls));
+        }
     }
 
     private static void operations(Candidate c, List<Operation> operations) {
@@ -88,16 +96,23 @@ public final class ToolChoice {
 
     /** Warnings of the tools used, once each. */
     private void noteTools(List<Candidate> taken) {
-        Map<UsableTool, Integer> hits = new LinkedHashMap<>();
-        taken.forEach(c -> c.pieces().forEach(p -> hits.merge(p.tool(), p.hits().size(), Integer::sum)));
-        hits.forEach((t, n) -> {
+        Map<String, UsableTool> used = new LinkedHashMap<>();
+        Map<String, Integer> hits = new LinkedHashMap<>();
+        for (Candidate c : taken) {
+            for (Piece p : c.pieces()) {
+                used.put(p.tool().id(), p.tool());
+                hits.merge(p.tool().id(), p.hits().size(), Integer::sum);
+            }
+        }
+        used.forEach((id, t) -> {
+            int n = hits.get(id);
             findings.addAll(t.warnings());
             if (n > t.hitsLeft()) {
                 findings.add(Finding.of(ToolingReason.GRIND_DUE, t.tool().name(), t.hitsLeft(), n));
             }
         });
         Set<String> fixed = new LinkedHashSet<>();
-        for (UsableTool t : hits.keySet()) {
+        for (UsableTool t : used.values()) {
             boolean bound = t.tool().freedom() == AngleFreedom.FIXED && ToolFootprint.symmetryOrder(t.tool()) % 4 != 0;
             if (bound && fixed.add(t.tool().id())) {
                 findings.add(Finding.of(ToolingReason.FIXED_ANGLE, t.tool().name(), t.tool().fixedAngleDeg()));

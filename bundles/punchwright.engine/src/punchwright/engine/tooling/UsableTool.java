@@ -22,6 +22,10 @@ import punchwright.engine.finding.Finding;
 record UsableTool(Tool tool, Footprint footprint, double forceN, double strippingN, double clearanceNeedMm, double clearanceMm,
         boolean turning, double wearPerHit, double hitsLeft, List<Finding> warnings) {
 
+    String id() {
+        return tool.id();
+    }
+
     boolean round() {
         return tool.shape() == ToolShape.ROUND;
     }

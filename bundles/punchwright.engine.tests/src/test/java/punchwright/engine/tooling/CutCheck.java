@@ -7,7 +7,8 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Flattening;
@@ -31,12 +32,12 @@ record CutCheck(double deepestMm, double uncutMm, double jointsMm, int hits) {
                 ToolFootprint.at(op.tool(), hit).forEach(c -> cuts.add(polygon(c)));
             }
         }
-        Geometry cut = UnaryUnionOp.union(cuts);
+        Geometry cut = OverlayNGRobust.union(cuts);
         Geometry part = polygon(shape.outer());
         for (Contour hole : shape.holes()) {
-            part = part.difference(polygon(hole));
+            part = OverlayNGRobust.overlay(part, polygon(hole), OverlayNG.DIFFERENCE);
         }
-        Geometry left = part.getBoundary().difference(cut.buffer(scallopMm + 0.01, 16));
+        Geometry left = OverlayNGRobust.overlay(part.getBoundary(), cut.buffer(scallopMm + 0.01, 16), OverlayNG.DIFFERENCE);
         return new CutCheck(deepest(part, cut), left.getLength(), joints, cuts.size());
     }
 

@@ -32,17 +32,34 @@ final class HoldingCheck {
 
     void holdings() {
         for (int h = 0; h < job.holdings().size(); h++) {
+            int index = h;
             ClampArrangement c = job.holdings().get(h);
             long onSheet = c.clampCentersMm().stream().filter(this::onSheet).count();
-            int needed = Math.min(2, machine.clamps().count());
-            if (onSheet < Math.max(1, needed)) {
+            int needed = needed();
+            if (onSheet < needed) {
                 report.add(ProofReason.UNCLAMPED, null, "holding " + (h + 1), h + 1, onSheet, needed);
             }
             spacing(h, c.clampCentersMm().stream().sorted().toList());
+            c.clampCentersMm().forEach(x -> onCarriage(index, x - c.reachFromMm()));
             if (c.reachToMm() - c.reachFromMm() > machine.travelXMm() + SLACK_MM) {
                 report.add(ProofReason.WINDOW, null, "holding " + (h + 1), h + 1, c.reachToMm() - c.reachFromMm(),
                         machine.travelXMm());
             }
+        }
+    }
+
+    /** Two clamps where the sheet is long enough for them and the machine has them. */
+    private int needed() {
+        Clamps k = machine.clamps();
+        boolean two = k.count() >= 2 && job.sheetLengthMm() >= k.widthMm() + Math.max(k.minSpacingMm(), k.widthMm());
+        return two ? 2 : 1;
+    }
+
+    /** The carriage's zero lies under the tool axis at the least reach. */
+    private void onCarriage(int h, double fromZero) {
+        Clamps k = machine.clamps();
+        if (fromZero < k.minCenterMm() - SLACK_MM || fromZero > k.maxCenterMm() + SLACK_MM) {
+            report.add(ProofReason.CLAMP_RANGE, null, "holding " + (h + 1), h + 1, fromZero, k.minCenterMm(), k.maxCenterMm());
         }
     }
 
@@ -91,8 +108,8 @@ final class HoldingCheck {
         if (y < -SLACK_MM || y > machine.travelYMm() + SLACK_MM) {
             report.add(ProofReason.TRAVEL_Y, s.at(), s.name(), s.hit().id(), y, machine.travelYMm());
         }
-        if (job.sheetWidthMm() - y > machine.throatDepthMm() + SLACK_MM) {
-            report.add(ProofReason.THROAT, s.at(), s.name(), s.hit().id(), job.sheetWidthMm() - y, machine.throatDepthMm());
+        if (y > machine.throatDepthMm() + SLACK_MM) {
+            report.add(ProofReason.THROAT, s.at(), s.name(), s.hit().id(), y, machine.throatDepthMm());
         }
         clamps(s, c);
     }

@@ -36,7 +36,9 @@ public enum ProofReason implements Reason {
     TRAVEL_X("PROOF-TRAVEL-X", Severity.ERROR),
     /** Hit beyond the travel along y: hit, y mm, limit mm. */
     TRAVEL_Y("PROOF-TRAVEL-Y", Severity.ERROR),
-    /** Sheet strikes the frame: hit, depth needed mm, throat mm. */
+    /** Clamp beyond its travel on the carriage: holding, mm from the carriage's zero, least mm, largest mm. */
+    CLAMP_RANGE("PROOF-CLAMP-RANGE", Severity.ERROR),
+    /** The clamped edge strikes the frame: hit, its distance from the tool axis mm, throat mm. */
     THROAT("PROOF-THROAT", Severity.ERROR),
     /** Holding reaches farther than the axis: holding, mm, travel mm. */
     WINDOW("PROOF-WINDOW", Severity.ERROR),

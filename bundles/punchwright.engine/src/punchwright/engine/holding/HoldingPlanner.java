@@ -13,8 +13,11 @@ import punchwright.engine.press.Clamps;
 public final class HoldingPlanner {
 
     private static final int MORE_THAN_BOUND = 6;
-    private static final long LEAST_VISITS = 20_000;
-    private static final long ALL_VISITS = 100_000_000;
+    private static final long SETTING_NEEDS = 500_000;
+    private static final long ALL_VISITS = 40_000_000;
+
+    private static final long JOINT_WORK = 100_000;
+    private static final int JOINT_NEEDS = 100;
 
     private record Found(double[] clamps, List<Stand> stands, int bound, int hopeless, boolean exact) {
     }
@@ -69,11 +72,11 @@ public final class HoldingPlanner {
             return even;
         }
         List<double[]> settings = choices.all();
-        Found asLoaded = fewest(settings, 1);
+        Found asLoaded = improved(fewest(settings, 1), choices, 1);
         if (asLoaded.hopeless == 0) {
             return asLoaded;
         }
-        Found turned = fewest(settings, 2);
+        Found turned = improved(fewest(settings, 2), choices, 2);
         return turned.hopeless < asLoaded.hopeless ? turned : asLoaded;
     }
 
@@ -82,7 +85,9 @@ public final class HoldingPlanner {
         int least = Integer.MAX_VALUE;
         List<StandSearch> searches = new ArrayList<>();
         List<double[]> kept = new ArrayList<>();
-        for (double[] clamps : settings) {
+        int step = 1 + (int) ((long) settings.size() * rig.needs.size() / SETTING_NEEDS);
+        for (int i = 0; i < settings.size(); i += step) {
+            double[] clamps = settings.get(i);
             StandSearch search = new StandSearch(rig, clamps, sides);
             if (search.hopeless() < least) {
                 least = search.hopeless();
@@ -97,21 +102,41 @@ public final class HoldingPlanner {
         return fewest(searches, kept, least);
     }
 
-    private Found fewest(List<StandSearch> searches, List<double[]> settings, int hopeless) {
+    private static Found fewest(List<StandSearch> searches, List<double[]> settings, int hopeless) {
         int bound = searches.get(0).bound();
-        long each = Math.max(LEAST_VISITS, ALL_VISITS / searches.size());
-        boolean exact = true;
-        for (int count = bound; count <= bound + MORE_THAN_BOUND; count++) {
-            for (int i = 0; i < searches.size(); i++) {
-                List<Stand> stands = searches.get(i).find(count, each);
-                if (stands != null) {
-                    return new Found(settings.get(i), stands, bound, hopeless, exact);
-                }
-                exact &= !searches.get(i).gaveUp();
+        long each = ALL_VISITS / searches.size();
+        double[] clamps = settings.get(0);
+        List<Stand> best = searches.get(0).find(Integer.MAX_VALUE, Long.MAX_VALUE);
+        for (int i = 0; i < searches.size() && best.size() > bound; i++) {
+            List<Stand> fewer = searches.get(i).find(best.size() - 1, each);
+            while (fewer != null) {
+                best = fewer;
+                clamps = settings.get(i);
+                fewer = best.size() > bound ? searches.get(i).find(best.size() - 1, each) : null;
             }
         }
-        List<Stand> stands = searches.get(0).find(Integer.MAX_VALUE, Long.MAX_VALUE);
-        return new Found(settings.get(0), stands, bound, hopeless, false);
+        return new Found(clamps, best, bound, hopeless, best.size() == bound);
+    }
+
+    /** Fewer positions, or fewer needs unserved, by the joint search where the sampled settings left room. */
+    private Found improved(Found found, ClampSettings choices, int sides) {
+        if (rig.needs.size() > JOINT_NEEDS) {
+            return found;
+        }
+        List<Need> needs = found.hopeless == 0 ? rig.needs : rig.needs.stream()
+                .filter(n -> new JointSearch(rig, List.of(n), choices.even(), sides).find(1, JOINT_WORK) != null).toList();
+        int lost = rig.needs.size() - needs.size();
+        int most = found.hopeless > lost ? found.stands.size() + MORE_THAN_BOUND : found.stands.size() - 1;
+        JointSearch joint = new JointSearch(rig, needs, choices.even(), sides);
+        boolean exact = found.hopeless == lost;
+        for (int count = Math.max(1, found.bound); count <= most; count++) {
+            JointSearch.Answer answer = joint.find(count, JOINT_WORK);
+            if (answer != null) {
+                return new Found(answer.clamps(), answer.stands(), found.bound, lost, exact);
+            }
+            exact &= !joint.gaveUp();
+        }
+        return new Found(found.clamps, found.stands, found.bound, found.hopeless, exact);
     }
 
     private List<Holding> holdings(double[] clamps, List<Stand> stands, Assignment assignment) {
@@ -145,8 +170,11 @@ public final class HoldingPlanner {
                     hit.use().tool().name(), hit.at().x(), hit.at().y(), clamp ? 1 : 0));
         }
         long before = holdings.stream().filter(h -> !h.clamps().turned()).count();
-        if (before < holdings.size()) {
+        if (before > 0 && before < holdings.size()) {
             findings.add(Finding.of(HoldingReason.TURNED, "sheet", before, job.sheetWidthMm()));
+        }
+        if (before == 0 && !holdings.isEmpty()) {
+            findings.add(Finding.of(HoldingReason.OTHER_EDGE, "sheet"));
         }
         if (rig.clampCount < job.machine().clamps().count()) {
             findings.add(Finding.of(HoldingReason.FEWER_CLAMPS, "sheet", rig.clampCount, job.machine().clamps().count(),

@@ -16,6 +16,8 @@ public enum HoldingReason implements Reason {
     NO_CLAMP_FITS(Severity.ERROR),
     /** The sheet is turned by 180 degrees: edges made on both sides meet only as well as it is squared again. */
     TURNED(Severity.WARNING),
+    /** All hits are made with the sheet loaded the other way round. */
+    OTHER_EDGE(Severity.NOTE),
     /** The sheet is too short for all clamps. */
     FEWER_CLAMPS(Severity.NOTE),
     /** Parts whose hits are spread over several holdings. */

@@ -42,7 +42,7 @@ final class Rig {
         clampWidthMm = c.widthMm();
         spacingMm = Math.max(c.minSpacingMm(), c.widthMm());
         minCenterMm = c.minCenterMm();
-        maxCenterMm = Math.min(c.maxCenterMm(), Math.max(c.minCenterMm(), lengthMm - clampWidthMm / 2));
+        maxCenterMm = c.maxCenterMm();
         clampCount = Math.min(c.count(), fitting());
         gather(job, c);
     }

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * The fewest carriage positions for one clamp setting.
@@ -15,6 +16,8 @@ import java.util.Set;
  * clamp or the end of that need's own reach stops it, without losing an open need; so only those stops are tried.
  */
 final class StandSearch {
+
+    private static final int MOST_STOPS = 40;
 
     private final Rig rig;
     private final double[] clamps;
@@ -43,10 +46,6 @@ final class StandSearch {
         BitSet open = new BitSet(needs.size());
         open.set(0, needs.size());
         return search(open, count) ? List.copyOf(stands) : null;
-    }
-
-    boolean gaveUp() {
-        return visits <= 0;
     }
 
     private boolean servable(Need need) {
@@ -123,7 +122,16 @@ final class StandSearch {
             }
         }
         stops.removeIf(zero -> !first.met(side, zero, clamps, rig.travelMm));
-        return stops;
+        return stops.size() <= MOST_STOPS ? stops : sample(stops);
+    }
+
+    private static Set<Double> sample(Set<Double> stops) {
+        List<Double> sorted = new ArrayList<>(new TreeSet<>(stops));
+        Set<Double> some = new LinkedHashSet<>();
+        for (int i = 0; i < MOST_STOPS; i++) {
+            some.add(sorted.get((int) ((long) i * (sorted.size() - 1) / (MOST_STOPS - 1))));
+        }
+        return some;
     }
 
     /** Positions that reach alone asks for: each side's own needs one travel after the other. */

@@ -52,7 +52,8 @@ final class DrawingInterpreter {
         }
         findings.leftOut().forEach((reason, n) -> findings.add(DrawingReason.MORE, n, reason.code()));
         return new DrawingResult(findings.subject(), raw.acadVersion(), mmPerUnit, raw.entities(), contours.loops(),
-                contours.openChains(), contours.shapes(), findings.findings(), uncut);
+                contours.openChains(), contours.shapes(), findings.findings(), uncut,
+                contours.circleDiametersMm(), contours.netAreaMm2());
     }
 
     private static Bounds extent(List<DrawnCurve> curves) {
@@ -87,7 +88,7 @@ final class DrawingInterpreter {
             if (segments.isEmpty()) {
                 upright++;
             } else {
-                pieces.add(new Piece(segments, c.closed()));
+                pieces.add(new Piece(segments, c.closed(), PlaneCurves.isExact(c)));
             }
         }
         return pieces;

@@ -23,10 +23,12 @@ import punchwright.engine.geometry.Shape;
  * @param shapes       part shapes: outer contours with their holes, by nesting depth, in mm
  * @param findings     repairs, guesses and refusals
  * @param uncutLines   marks, places of forms and bend lines, in mm
+ * @param circleDiametersMm diameters of the loops drawn as circles or as arcs of one circle, in mm, rising
+ * @param areaMm2      loops of even nesting depth less those of odd depth, in mm2
  */
 public record DrawingResult(String source, String acadVersion, double mmPerUnit, Map<String, Integer> entities,
         List<Contour> loops, List<List<Segment>> openChains, List<Shape> shapes, List<Finding> findings,
-        List<UncutLine> uncutLines) {
+        List<UncutLine> uncutLines, List<Double> circleDiametersMm, double areaMm2) {
 
     public DrawingResult {
         entities = Collections.unmodifiableMap(new TreeMap<>(entities));
@@ -35,21 +37,12 @@ public record DrawingResult(String source, String acadVersion, double mmPerUnit,
         shapes = List.copyOf(shapes);
         findings = List.copyOf(findings);
         uncutLines = List.copyOf(uncutLines);
-    }
-
-    /** Outer contours less holes, in mm2. */
-    public double areaMm2() {
-        return shapes.stream().mapToDouble(Shape::areaMm2).sum();
+        circleDiametersMm = List.copyOf(circleDiametersMm);
     }
 
     /** Length of all closed contours and open chains, in mm. */
     public double cutLengthMm() {
         return loops.stream().mapToDouble(Contour::lengthMm).sum()
                 + openChains.stream().flatMap(List::stream).mapToDouble(Segment::lengthMm).sum();
-    }
-
-    /** Diameters of the closed contours that are circles within 0.01 mm, in mm, rising. */
-    public List<Double> circleDiametersMm() {
-        return loops.stream().map(l -> l.circleDiameterMm(0.01)).filter(d -> d > 0).sorted().toList();
     }
 }

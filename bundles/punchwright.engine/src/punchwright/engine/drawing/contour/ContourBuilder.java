@@ -15,10 +15,9 @@ public final class ContourBuilder {
 
     private final double toleranceMm;
     private final FindingCollector findings;
-    private final List<Contour> loops = new ArrayList<>();
-    private final List<Contour> branchLoops = new ArrayList<>();
-    private final List<Integer> leftByBranches = new ArrayList<>();
+    private final List<Loop> loops = new ArrayList<>();
     private final List<List<Segment>> open = new ArrayList<>();
+    private int duplicates;
 
     private ContourBuilder(double toleranceMm, FindingCollector findings) {
         this.toleranceMm = toleranceMm;
@@ -32,17 +31,18 @@ public final class ContourBuilder {
      */
     public static ContourSet build(List<Piece> pieces, double toleranceMm, FindingCollector findings) {
         ContourBuilder builder = new ContourBuilder(toleranceMm, findings);
-        builder.run(pieces);
+        builder.chain(builder.takeClosed(pieces));
         return builder.result();
     }
 
-    private void run(List<Piece> pieces) {
+    /** Pieces that close by themselves become loops; gives the others that have a length. */
+    private List<Piece> takeClosed(List<Piece> pieces) {
         List<Piece> edges = new ArrayList<>();
         int tooShort = 0;
         for (Piece piece : pieces) {
             double length = piece.lengthMm();
             if (isClosed(piece, length)) {
-                loops.add(new Contour(piece.segments()));
+                loops.add(new Loop(new Contour(piece.segments()), piece.exact(), false));
             } else if (length <= toleranceMm) {
                 tooShort++;
             } else {
@@ -52,46 +52,48 @@ public final class ContourBuilder {
         if (tooShort > 0) {
             findings.add(ContourReason.SHORT_PIECES, tooShort, toleranceMm);
         }
-        chain(edges);
+        return edges;
     }
 
     private boolean isClosed(Piece piece, double lengthMm) {
         double gap = piece.start().distance(piece.end());
-        return piece.closed() && gap <= toleranceMm || gap <= toleranceMm && lengthMm > 2 * toleranceMm;
+        return gap <= toleranceMm && (piece.closed() || lengthMm > 2 * toleranceMm);
     }
 
     private void chain(List<Piece> edges) {
-        Edges unique = new EdgeCleaning(toleranceMm, findings).clean(edges);
-        unique.closed().forEach(p -> loops.add(new Contour(p.segments())));
+        Edges unique = new EdgeCleaning(toleranceMm).clean(edges);
+        duplicates = unique.duplicates();
+        unique.closed().forEach(p -> loops.add(new Loop(new Contour(p.segments()), p.exact(), false)));
         ChainGraph graph = unique.graph();
         List<Integer> dangling = graph.peel();
         boolean[] seen = new boolean[graph.pieces.size()];
         for (int k = 0; k < seen.length; k++) {
             if (graph.alive[k] && !seen[k]) {
-                closeComponent(graph, graph.component(k, seen));
+                dangling.addAll(closeComponent(graph, graph.component(k, seen)));
             }
         }
-        dangling.addAll(leftByBranches);
-        OpenChains.group(graph, dangling).forEach(open::add);
+        open.addAll(OpenChains.group(graph, dangling));
         if (unique.widestGapMm() > 1e-6) {
             findings.add(ContourReason.GAPS_CLOSED, unique.widestGapMm());
         }
     }
 
-    private void closeComponent(ChainGraph graph, List<Integer> group) {
+    /** Makes loops of a connected component without dangling ends; gives the pieces that belong to none. */
+    private List<Integer> closeComponent(ChainGraph graph, List<Integer> group) {
         boolean simple = group.stream().allMatch(k -> graph.degree(graph.from[k]) == 2 && graph.degree(graph.to[k]) == 2);
         if (simple) {
-            loops.add(walk(graph, group));
-            return;
+            boolean exact = group.stream().allMatch(k -> graph.pieces.get(k).exact());
+            loops.add(new Loop(walk(graph, group), exact, false));
+            return List.of();
         }
         BranchWalk branch = new BranchWalk(graph, group);
         branch.run();
-        branchLoops.addAll(branch.loops());
-        leftByBranches.addAll(branch.left());
+        branch.loops().forEach(c -> loops.add(new Loop(c, false, true)));
         for (int node : branch.busyNodes()) {
             Point p = graph.point(node);
             findings.addAt(p, ContourReason.BRANCHING, p.x(), p.y(), branch.degreeOf(node));
         }
+        return branch.left();
     }
 
     private static Contour walk(ChainGraph graph, List<Integer> group) {
@@ -110,27 +112,24 @@ public final class ContourBuilder {
     }
 
     private ContourSet result() {
-        int simple = loops.size();
-        loops.addAll(branchLoops);
         LoopCleaning cleaning = new LoopCleaning(toleranceMm);
-        List<Contour> unique = cleaning.unique(loops, simple);
-        if (cleaning.dropped() > 0) {
-            findings.add(ContourReason.DUPLICATES, cleaning.dropped());
+        List<Loop> unique = cleaning.unique(loops);
+        if (duplicates + cleaning.dropped() > 0) {
+            findings.add(ContourReason.DUPLICATES, duplicates + cleaning.dropped());
         }
-        new Crossings(unique, toleranceMm, findings).report();
-        List<Shape> shapes = shapes(unique);
-        return new ContourSet(unique, open, shapes, cleaning.keptAfter());
+        List<Contour> contours = unique.stream().map(Loop::contour).toList();
+        new Crossings(contours, toleranceMm, findings).report();
+        LoopNesting nesting = new LoopNesting(contours);
+        List<Double> circles = unique.stream().filter(Loop::exact).map(l -> l.contour().circleDiameterMm(toleranceMm))
+                .filter(d -> d > 0).sorted().toList();
+        int branching = (int) unique.stream().filter(Loop::branching).count();
+        return new ContourSet(contours, open, shapes(contours, nesting), circles, nesting.netAreaMm2(), branching);
     }
 
-    private List<Shape> shapes(List<Contour> unique) {
-        OpenChainReport report = new OpenChainReport(unique, findings);
-        List<Contour> openOutlines = new ArrayList<>();
-        for (List<Segment> chain : open) {
-            if (report.report(chain)) {
-                openOutlines.add(new Contour(chain));
-            }
-        }
-        return new LoopNesting(unique).shapes().stream()
-                .filter(s -> openOutlines.stream().noneMatch(o -> OpenChainReport.holds(o, s.outer()))).toList();
+    /** Part shapes, without those inside an outline that does not close. */
+    private List<Shape> shapes(List<Contour> contours, LoopNesting nesting) {
+        OpenChainReport report = new OpenChainReport(contours, findings);
+        open.forEach(report::report);
+        return nesting.shapes().stream().filter(s -> !report.liesInOpenOutline(s.outer())).toList();
     }
 }

@@ -7,17 +7,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-import punchwright.engine.finding.FindingCollector;
-
 /** Clusters the ends of open pieces and drops pieces that lie exactly on another. */
 final class EdgeCleaning {
 
     private final double toleranceMm;
-    private final FindingCollector findings;
+    private int count;
 
-    EdgeCleaning(double toleranceMm, FindingCollector findings) {
+    EdgeCleaning(double toleranceMm) {
         this.toleranceMm = toleranceMm;
-        this.findings = findings;
     }
 
     Edges clean(List<Piece> pieces) {
@@ -48,7 +45,7 @@ final class EdgeCleaning {
             }
         }
         int m = open.size();
-        return new Edges(new ChainGraph(open, nodes, Arrays.copyOf(a, m), Arrays.copyOf(b, m)), closed, nodes.widestGap());
+        return new Edges(new ChainGraph(open, nodes, Arrays.copyOf(a, m), Arrays.copyOf(b, m)), closed, nodes.widestGap(), count);
     }
 
     private boolean[] duplicates(List<Piece> pieces, int[] from, int[] to) {
@@ -62,7 +59,6 @@ final class EdgeCleaning {
         Integer[] order = IntStream.range(0, n).boxed().toArray(Integer[]::new);
         Arrays.sort(order, Comparator.<Integer>comparingLong(k -> key[k]).thenComparingInt(k -> k));
         boolean[] dropped = new boolean[n];
-        int count = 0;
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; !dropped[order[i]] && j < n && key[order[j]] == key[order[i]]; j++) {
                 if (!dropped[order[j]] && same(pieces, length, order[i], order[j])) {
@@ -70,9 +66,6 @@ final class EdgeCleaning {
                     count++;
                 }
             }
-        }
-        if (count > 0) {
-            findings.add(ContourReason.DUPLICATES, count);
         }
         return dropped;
     }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.drawing.contour;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import punchwright.engine.finding.FindingCollector;
+import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.InsideTest;
 import punchwright.engine.geometry.InteriorPoint;
@@ -15,38 +17,48 @@ final class OpenChainReport {
 
     /** A gap below this share of the chain's length counts as a failed outline, not as a loose line. */
     private static final double SMALL_GAP = 0.2;
+    /** Chains that are tried as outlines, so that a drawing of loose lines stays quick. */
+    private static final int MOST_TRIED = 200;
+
+    private record OpenOutline(Bounds box, InsideTest test) {
+
+        boolean holds(Contour loop) {
+            return box.contains(loop.bounds()) && test.contains(InteriorPoint.of(loop));
+        }
+    }
 
     private final List<Contour> loops;
     private final FindingCollector findings;
-    private int checksLeft = 200;
+    private final List<OpenOutline> outlines = new ArrayList<>();
+    private int tried;
 
     OpenChainReport(List<Contour> loops, FindingCollector findings) {
         this.loops = loops;
         this.findings = findings;
     }
 
-    /** True when the chain is an open outline around loops. */
-    boolean report(List<Segment> chain) {
+    void report(List<Segment> chain) {
         Point start = chain.get(0).start();
-        Point end = chain.get(chain.size() - 1).end();
+        double gap = start.distance(chain.get(chain.size() - 1).end());
         double length = chain.stream().mapToDouble(Segment::lengthMm).sum();
-        double gap = start.distance(end);
-        long inside = gap < SMALL_GAP * length && checksLeft-- > 0 ? loopsInside(chain) : 0;
+        long inside = gap < SMALL_GAP * length && tried++ < MOST_TRIED ? loopsInside(new Contour(chain)) : 0;
         if (inside > 0) {
             findings.addAt(start, ContourReason.OPEN_OUTLINE, start.x(), start.y(), gap, inside);
         } else {
             findings.addAt(start, ContourReason.OPEN_CHAIN, start.x(), start.y(), gap, length);
         }
-        return inside > 0;
     }
 
-    private long loopsInside(List<Segment> chain) {
-        Contour closed = new Contour(chain);
-        return loops.stream().filter(l -> holds(closed, l)).count();
+    private long loopsInside(Contour chain) {
+        OpenOutline outline = new OpenOutline(chain.bounds(), new InsideTest(chain, 0.01));
+        long inside = loops.stream().filter(outline::holds).count();
+        if (inside > 0) {
+            outlines.add(outline);
+        }
+        return inside;
     }
 
-    /** Whether a chain, thought closed, holds a loop. */
-    static boolean holds(Contour chain, Contour loop) {
-        return chain.bounds().contains(loop.bounds()) && new InsideTest(chain, 0.01).contains(InteriorPoint.of(loop));
+    boolean liesInOpenOutline(Contour loop) {
+        return outlines.stream().anyMatch(o -> o.holds(loop));
     }
 }

@@ -10,8 +10,9 @@ import punchwright.engine.geometry.Segment;
  * The segments of one entity in order, in mm.
  *
  * @param closed whether the entity says that it is closed
+ * @param exact  whether the segments are as drawn, not approximations of a spline or ellipse
  */
-public record Piece(List<Segment> segments, boolean closed) {
+public record Piece(List<Segment> segments, boolean closed, boolean exact) {
 
     public Point start() {
         return segments.get(0).start();

@@ -123,7 +123,7 @@ final class BlockExplosion {
     private void copy(Block block, Frame frame, Style style) {
         for (DrawnCurve c : block.curves) {
             curves.add(new DrawnCurve(c.style().inside(style), c.curves().stream().map(r -> r.mapped(frame)).toList(), c.closed(),
-                    c.place()));
+                    c.place(), c.exact()));
         }
         for (DrawnNote n : block.notes) {
             Vec3 at = frame.point(new Vec3(n.x(), n.y(), 0));

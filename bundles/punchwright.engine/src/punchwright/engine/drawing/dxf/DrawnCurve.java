@@ -10,6 +10,7 @@ import java.util.List;
  * @param curves one for a line, arc, circle, ellipse, spline; one an edge for a polyline
  * @param closed whether the entity says that it is closed
  * @param place  line of the entity in the file
+ * @param exact  whether it is drawn as lines and circular arcs, not as ellipse or spline
  */
-public record DrawnCurve(Style style, List<RawCurve> curves, boolean closed, long place) {
+public record DrawnCurve(Style style, List<RawCurve> curves, boolean closed, long place, boolean exact) {
 }

@@ -4,12 +4,15 @@ package punchwright.engine.drawing.dxf;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 import punchwright.engine.finding.FindingCollector;
 
 /** Where entity handlers put what they made: the model space or a block, with what could not be made. */
 final class EntityTarget {
+
+    private static final Set<String> INEXACT = Set.of("ELLIPSE", "SPLINE");
 
     private final FindingCollector findings;
     private final Map<String, Integer> degenerate = new TreeMap<>();
@@ -47,7 +50,7 @@ final class EntityTarget {
         if (curves.isEmpty()) {
             degenerate(type);
         } else {
-            block.curves.add(new DrawnCurve(style, curves, closed, place));
+            block.curves.add(new DrawnCurve(style, curves, closed, place, !INEXACT.contains(type)));
         }
     }
 

@@ -33,6 +33,18 @@ public final class PlaneCurves {
         return out;
     }
 
+    /** Whether {@link #segments} gives the curve as it is drawn, without approximation. */
+    public static boolean isExact(DrawnCurve drawn) {
+        return drawn.exact() && drawn.curves().stream().allMatch(c -> c instanceof RawLine
+                || c instanceof RawArc a && isRound(new Point(a.u().x(), a.u().y()), new Point(a.v().x(), a.v().y())));
+    }
+
+    private static boolean isRound(Point u, Point v) {
+        double nu = u.norm();
+        double nv = v.norm();
+        return Math.abs(nu - nv) <= ROUND * nu && Math.abs(u.dot(v)) <= ROUND * nu * nv;
+    }
+
     private static void add(RawCurve curve, Scaling scaling, double toleranceMm, List<Segment> out) {
         switch (curve) {
             case RawLine line -> {
@@ -60,7 +72,7 @@ public final class PlaneCurves {
         if (Math.abs(u.cross(v)) <= NONE * (nu * nu + nv * nv)) {
             return;
         }
-        if (Math.abs(nu - nv) <= ROUND * nu && Math.abs(u.dot(v)) <= ROUND * nu * nv) {
+        if (isRound(u, v)) {
             double sign = Math.signum(u.cross(v));
             out.add(new Arc(center, (nu + nv) / 2, u.angleRad() + sign * arc.start(), sign * arc.sweep()));
             return;

@@ -15,6 +15,11 @@ final class OpeningRecognition {
     /** Angles this close to a multiple of 15 degrees, seen at the far end of the feature, are meant to be it. */
     private static final double SNAP_STEP_DEG = 15;
 
+    /** Below this a contour counts as drawn exactly. */
+    private static final double EXACT_MM = 1e-6;
+    /** An estimate farther off than this is of another kind. */
+    private static final double ROUGH_MM = 0.3;
+
     private final double toleranceMm;
     private final List<OpeningMatcher> matchers;
 
@@ -26,30 +31,41 @@ final class OpeningRecognition {
 
     /** @param tidied counter-clockwise */
     Match recognise(Contour tidied) {
+        FormFit fit = new FormFit(tidied);
         for (OpeningMatcher matcher : matchers) {
             Match match = matcher.match(tidied);
-            if (match != null) {
-                Match snapped = withSnappedAngle(match);
-                if (lies(tidied, snapped)) {
-                    return snapped;
+            if (match != null && fit.worstMm(match) < ROUGH_MM) {
+                Match better = withSnappedAngle(fit.improved(match), fit);
+                if (lies(tidied, better)) {
+                    return better;
                 }
             }
         }
         return free(tidied);
     }
 
-    private Match withSnappedAngle(Match m) {
+    /** A round angle where the drawn contour fits it as well; brought into the period of the kind. */
+    private Match withSnappedAngle(Match m, FormFit fit) {
         double nearest = Math.round(m.angleDeg() / SNAP_STEP_DEG) * SNAP_STEP_DEG;
         double shift = Math.toRadians(Math.abs(m.angleDeg() - nearest)) * m.lengthMm() / 2;
-        double angle = shift <= toleranceMm / 4 ? nearest : m.angleDeg();
-        double period = switch (m.kind()) {
+        Match round = turned(m, nearest);
+        boolean snap = shift <= toleranceMm / 2 && fit.worstMm(round) <= Math.max(EXACT_MM, 1.2 * fit.worstMm(m));
+        return turned(m, Angles.normalizeDeg(snap ? nearest : m.angleDeg()) % period(m.kind()));
+    }
+
+    private static Match turned(Match m, double angleDeg) {
+        return new Match(m.kind(), m.center(), angleDeg, m.lengthMm(), m.widthMm(), m.cornerRadiusMm());
+    }
+
+    /** Angle after which the form repeats. */
+    private static double period(FeatureKind kind) {
+        return switch (kind) {
             case SQUARE -> 90;
             case RECTANGLE, ROUNDED_RECTANGLE, OBROUND, DOUBLE_FLAT -> 180;
             case HEXAGON -> 60;
             case TRIANGLE -> 120;
             default -> 360;
         };
-        return new Match(m.kind(), m.center(), Angles.normalizeDeg(angle) % period, m.lengthMm(), m.widthMm(), m.cornerRadiusMm());
     }
 
     private boolean lies(Contour drawn, Match match) {

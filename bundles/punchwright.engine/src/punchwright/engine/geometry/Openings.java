@@ -50,6 +50,9 @@ public final class Openings {
     private static Contour rounded(double length, double width, double r) {
         double x = length / 2 - r;
         double y = width / 2 - r;
+        if (y < 1e-9 && x > 1e-9) {
+            return withLines(List.of(new Arc(new Point(x, 0), r, -Math.PI / 2, Math.PI), new Arc(new Point(-x, 0), r, Math.PI / 2, Math.PI)));
+        }
         Point[] centers = {new Point(x, -y), new Point(x, y), new Point(-x, y), new Point(-x, -y)};
         List<Segment> arcs = new ArrayList<>();
         for (int i = 0; i < 4; i++) {

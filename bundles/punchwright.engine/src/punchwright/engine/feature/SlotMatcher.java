@@ -4,6 +4,7 @@ package punchwright.engine.feature;
 import java.util.List;
 
 import punchwright.engine.geometry.Arc;
+import punchwright.engine.geometry.CircleFit;
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Point;
 
@@ -29,17 +30,25 @@ final class SlotMatcher implements OpeningMatcher {
                 round.radiusMm() + axis.norm() + end.radiusMm(), 2 * end.radiusMm(), round.radiusMm());
     }
 
+    /** The centre line goes through the centres of the ends and half way between the middles of the long sides. */
     private static Match arcSlot(Contour contour) {
         List<Arc> arcs = Parts.of(contour).arcs();
         int hollow = Parts.of(contour).pattern().indexOf('V');
-        Arc inner = arcs.get(hollow);
         Arc outer = arcs.get((hollow + 2) % 4);
-        double width = outer.radiusMm() - inner.radiusMm();
-        double radius = (outer.radiusMm() + inner.radiusMm()) / 2;
-        Point center = outer.center().plus(inner.center()).times(0.5);
-        double sweep = (Math.abs(outer.sweepRad()) + Math.abs(inner.sweepRad())) / 2;
-        double middle = outer.startRad() + outer.sweepRad() / 2;
-        return new Match(FeatureKind.ARC_SLOT, center.plus(Point.polar(radius, middle)), Math.toDegrees(middle) + 90,
-                radius * sweep + width, width, radius);
+        Arc end = arcs.get((hollow + 1) % 4);
+        Arc begin = arcs.get((hollow + 3) % 4);
+        Point middle = outer.pointAt(0.5).plus(arcs.get(hollow).pointAt(0.5)).times(0.5);
+        CircleFit line = CircleFit.of(List.of(begin.center(), middle, end.center()));
+        if (line == null) {
+            return null;
+        }
+        Point a = begin.center().minus(line.center());
+        Point b = end.center().minus(line.center());
+        double sweep = Math.abs(Math.atan2(a.cross(b), a.dot(b)));
+        sweep = Math.abs(outer.sweepRad()) > Math.PI ? 2 * Math.PI - sweep : sweep;
+        double width = begin.radiusMm() + end.radiusMm();
+        double direction = middle.minus(line.center()).angleRad();
+        return new Match(FeatureKind.ARC_SLOT, line.center().plus(Point.polar(line.radiusMm(), direction)),
+                Math.toDegrees(direction) + 90, line.radiusMm() * sweep + width, width, line.radiusMm());
     }
 }

@@ -12,6 +12,7 @@ import org.eclipse.emf.ecore.EObject;
 
 import punchwright.model.plan.CostItem;
 import punchwright.model.plan.LotCost;
+import punchwright.model.plan.Plan;
 import punchwright.model.plan.PlanPackage.Literals;
 
 /** Rules for the cost in a plan. */
@@ -31,6 +32,7 @@ final class CostRules {
         });
         rows.error("PW-M-151", LotCost.class, CostRules::keysOnce);
         rows.error("PW-M-153", LotCost.class, CostRules::inputsThere);
+        rows.error("PW-M-154", Plan.class, CostRules::figuresInOrder);
         rows.error("PW-M-152", LotCost.class, (l, r) -> {
             if (Math.abs(l.getPerPiece() * l.getQuantity() - l.getTotal()) > 0.005 * Math.max(1, l.getQuantity())) {
                 r.add(Literals.LOT_COST__TOTAL, l.getTotal(), l.getPerPiece(), l.getQuantity());
@@ -51,11 +53,28 @@ final class CostRules {
         List<CostItem> items = items(lot);
         Set<String> keys = new HashSet<>();
         items.forEach(i -> keys.add(i.getKey()));
+        if (lot.eContainer() instanceof Plan plan) {
+            plan.getFigures().forEach(f -> keys.add(f.getKey()));
+        }
         for (CostItem item : items) {
             for (String input : item.getInputs()) {
                 if (!keys.contains(input)) {
                     report.on(item, Literals.COST_ITEM__INPUTS, input);
                 }
+            }
+        }
+    }
+
+    private static void figuresInOrder(Plan plan, Report report) {
+        Set<String> keys = new HashSet<>();
+        for (CostItem figure : plan.getFigures()) {
+            for (String input : figure.getInputs()) {
+                if (!keys.contains(input)) {
+                    report.on(figure, Literals.COST_ITEM__INPUTS, input);
+                }
+            }
+            if (!keys.add(figure.getKey())) {
+                report.on(figure, Literals.COST_ITEM__KEY, String.valueOf(figure.getKey()));
             }
         }
     }

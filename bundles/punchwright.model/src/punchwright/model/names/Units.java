@@ -1,49 +1,28 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.model.names;
 
-import java.util.LinkedHashMap;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.Map;
-import java.util.Set;
+import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** The unit in which a feature is kept, read from its name. */
+/** The unit in which a feature is kept, read from its name with the table of endings in {@code units.properties}. */
 public final class Units {
 
     /** Stands for the library's currency. */
     public static final String MONEY = "\u00a4";
 
-    /** Ends of names, the longer ones first. */
-    private static final Map<String, String> BY_ENDING = new LinkedHashMap<>();
-    private static final Set<String> MONEY_NAMES = Set.of("price", "grindCost", "purchaseValue", "replacementValue", "residualValue",
-            "pricePerPiece", "totalCost", "cost", "perPiece", "total");
-    private static final Set<String> SECONDS = Set.of("seconds", "startS", "timeSPerPart", "timeS");
+    private static final Properties BY_ENDING = new Properties();
+    private static final Map<String, String> KNOWN = new ConcurrentHashMap<>();
 
     static {
-        BY_ENDING.put("MmPerS2", "mm/s\u00b2");
-        BY_ENDING.put("MmPerS", "mm/s");
-        BY_ENDING.put("DegPerS", "\u00b0/s");
-        BY_ENDING.put("KgPerDm3", "kg/dm\u00b3");
-        BY_ENDING.put("PerM2Year", MONEY + "/(m\u00b2 a)");
-        BY_ENDING.put("PercentPerYear", "%/a");
-        BY_ENDING.put("hoursPerYear", "h/a");
-        BY_ENDING.put("PerKwh", MONEY + "/kWh");
-        BY_ENDING.put("PerKg", MONEY + "/kg");
-        BY_ENDING.put("PerHour", MONEY + "/h");
-        BY_ENDING.put("perHour", MONEY + "/h");
-        BY_ENDING.put("MinutesPerTool", "min");
-        BY_ENDING.put("minutesPerPiece", "min");
-        BY_ENDING.put("minutesPerUnit", "min");
-        BY_ENDING.put("PerMin", "1/min");
-        BY_ENDING.put("Minutes", "min");
-        BY_ENDING.put("Percent", "%");
-        BY_ENDING.put("MPa", "MPa");
-        BY_ENDING.put("Years", "a");
-        BY_ENDING.put("Deg", "\u00b0");
-        BY_ENDING.put("Mm", "mm");
-        BY_ENDING.put("M2", "m\u00b2");
-        BY_ENDING.put("Kn", "kN");
-        BY_ENDING.put("Kw", "kW");
-        BY_ENDING.put("Kg", "kg");
-        BY_ENDING.put("TimeS", "s");
+        try (InputStream in = Units.class.getResourceAsStream("units.properties")) {
+            BY_ENDING.load(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private Units() {
@@ -56,15 +35,14 @@ public final class Units {
      * @return the unit as it is printed, as {@code mm}; {@link #MONEY} for money; empty for counts, texts and factors
      */
     public static String of(String featureName) {
-        if (MONEY_NAMES.contains(featureName)) {
-            return MONEY;
-        }
-        if (SECONDS.contains(featureName)) {
-            return "s";
-        }
-        for (Map.Entry<String, String> ending : BY_ENDING.entrySet()) {
-            if (featureName.endsWith(ending.getKey())) {
-                return ending.getValue();
+        return KNOWN.computeIfAbsent(featureName, Units::find);
+    }
+
+    private static String find(String featureName) {
+        for (int start = 0; start < featureName.length(); start++) {
+            String unit = BY_ENDING.getProperty(featureName.substring(start));
+            if (unit != null) {
+                return unit;
             }
         }
         return "";

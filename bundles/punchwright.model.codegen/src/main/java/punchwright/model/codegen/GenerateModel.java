@@ -36,7 +36,8 @@ import org.eclipse.emf.ecore.xmi.impl.XMIResourceFactoryImpl;
  * <p>Use: {@code GenerateModel BUNDLES_FOLDER SCRATCH_FOLDER}. The code is generated into the scratch folder and then brought over
  * to {@code punchwright.model/src-gen} and {@code punchwright.model.edit/src-gen}: only files whose content differs are written, and
  * files no longer generated are deleted, so that an incremental compiler has nothing to do when nothing changed. Everything else that
- * EMF would generate (manifests, build files, pictures) stays in the scratch folder; those files are kept by hand.</p>
+ * EMF would generate (manifests, build files, pictures) stays in the scratch folder; those files are kept by hand. The labels of the item
+ * providers are written from the model's names, see {@link LabelFiles}.</p>
  */
 public final class GenerateModel {
 
@@ -61,6 +62,8 @@ public final class GenerateModel {
         deleteTree(scratch);
         GenModel genModel = load(bundles.resolve(MODEL).resolve("model/punchwright.genmodel"));
         generate(genModel, scratch);
+        new LabelFiles(bundles.resolve(MODEL).resolve("src/punchwright/model/names")).write(
+                scratch.resolve(EDIT).resolve("plugin.properties"), scratch.resolve(EDIT).resolve("src-gen"));
         int changed = bringOver(scratch.resolve(MODEL).resolve("src-gen"), bundles.resolve(MODEL).resolve("src-gen"));
         changed += bringOver(scratch.resolve(EDIT).resolve("src-gen"), bundles.resolve(EDIT).resolve("src-gen"));
         System.out.println("Model code generated, files changed: " + changed);

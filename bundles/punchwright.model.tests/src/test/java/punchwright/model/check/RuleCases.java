@@ -451,6 +451,19 @@ final class RuleCases {
         rule("151", (w, bad) -> lot(w).getRoot().getChildren().get(0).setKey(bad ? "total" : "material"));
         rule("152", (w, bad) -> lot(w).setPerPiece(bad ? 2.1 : 2));
         rule("153", (w, bad) -> lot(w).getRoot().getInputs().addAll(bad ? List.of("labour") : List.of("material")));
+        rule("154", (w, bad) -> {
+            figure(w, "hours");
+            figure(w, "labour", bad ? "rate" : "hours");
+            figure(w, "rate");
+        });
+    }
+
+    private static CostItem figure(World w, String key, String... inputs) {
+        CostItem figure = Samples.PLAN.createCostItem();
+        figure.setKey(key);
+        figure.getInputs().addAll(List.of(inputs));
+        w.plan.getFigures().add(figure);
+        return figure;
     }
 
     private static LotCost lot(World w) {

@@ -18,13 +18,16 @@ final class Grouping {
     }
 
     private final List<SheetHit> forms;
+    private final OuterOperations outer;
 
-    private Grouping(List<SheetHit> hits) {
+    private Grouping(List<SheetHit> hits, OuterOperations outer) {
         this.forms = hits.stream().filter(h -> h.role() == HitRole.FORM).toList();
+        this.outer = outer;
     }
 
-    static List<ToolGroup> of(List<SheetHit> hits) {
-        Grouping grouping = new Grouping(hits);
+    /** @param hits  of one holding */
+    static List<ToolGroup> of(List<SheetHit> hits, OuterOperations outer) {
+        Grouping grouping = new Grouping(hits, outer);
         Map<Key, List<HitRun>> groups = new LinkedHashMap<>();
         for (HitRun run : runs(hits)) {
             groups.computeIfAbsent(new Key(grouping.kind(run), run.first().use().number()), k -> new ArrayList<>()).add(run);
@@ -58,10 +61,15 @@ final class Grouping {
 
     private WorkKind kind(HitRun run) {
         return switch (run.first().role()) {
-            case PIERCE, NIBBLE -> WorkKind.OPENING;
+            case PIERCE -> WorkKind.OPENING;
+            case NIBBLE -> outer.contains(run.first()) ? outerKind(run) : WorkKind.OPENING;
             case FORM -> WorkKind.FORM;
-            case SLIT -> run.hits().stream().anyMatch(this::nearForm) ? WorkKind.SLIT_NEAR_FORM : WorkKind.SEPARATING;
+            case SLIT -> outerKind(run);
         };
+    }
+
+    private WorkKind outerKind(HitRun run) {
+        return run.hits().stream().anyMatch(this::nearForm) ? WorkKind.SLIT_NEAR_FORM : WorkKind.SEPARATING;
     }
 
     private boolean nearForm(SheetHit hit) {

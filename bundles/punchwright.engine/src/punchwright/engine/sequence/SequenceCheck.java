@@ -36,7 +36,7 @@ final class SequenceCheck {
 
     /** Two groups that each must come before the other. */
     private static void addCircular(SequenceJob job, List<PrecedenceRule> rules, List<Finding> findings) {
-        List<ToolGroup> groups = Grouping.of(job.hits());
+        List<ToolGroup> groups = Grouping.of(job.hits(), new OuterOperations(job.hits()));
         for (PrecedenceRule rule : rules) {
             for (ToolGroup a : groups) {
                 for (ToolGroup b : groups) {

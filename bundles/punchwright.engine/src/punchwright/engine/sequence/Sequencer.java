@@ -17,11 +17,13 @@ public final class Sequencer {
     private final SequenceJob job;
     private final Map<Integer, SheetHit> byId = new HashMap<>();
     private final ToolOrder toolOrder;
+    private final OuterOperations outer;
     private final List<SequencedHit> ordered = new ArrayList<>();
 
     private Sequencer(SequenceJob job, List<PrecedenceRule> rules) {
         this.job = job;
         this.toolOrder = new ToolOrder(new RunMetric(job.machine()), rules);
+        this.outer = new OuterOperations(job.hits());
         job.hits().forEach(h -> byId.put(h.id(), h));
     }
 
@@ -44,7 +46,7 @@ public final class Sequencer {
     private void addHolding(Holding holding) {
         List<SheetHit> hits = holding.hitIds().stream().sorted().map(byId::get).filter(Objects::nonNull).toList();
         SequencedHit before = ordered.isEmpty() ? null : ordered.getLast();
-        List<ToolGroup> groups = toolOrder.order(Grouping.of(hits), before == null ? null : before.hit().use());
+        List<ToolGroup> groups = toolOrder.order(Grouping.of(hits, outer), before == null ? null : before.hit().use());
         SheetHit from = before == null || turnedBetween(before.holding(), holding) ? null : before.hit();
         for (ToolGroup group : groups) {
             long work = (long) ((double) job.workLimit() * group.runs().size() / Math.max(1, job.hits().size()));

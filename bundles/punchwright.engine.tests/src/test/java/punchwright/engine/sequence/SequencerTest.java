@@ -34,6 +34,21 @@ class SequencerTest {
         assertEquals(List.of(3, 2, 1, 0), ids(Sequencer.order(Shop.job(hits))));
     }
 
+    /** A round plate: rim nibbled from outside, four holes by the large tool inside; the rim comes last though it is listed first. */
+    @Test
+    void nibbledOutlineComesAfterWhatItHolds() {
+        List<SheetHit> hits = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            hits.add(new SheetHit(i, SMALL, new Point(300, 300).plus(Point.polar(100, Math.toRadians(6 * i))), 0, HitRole.NIBBLE, 1,
+                    0));
+        }
+        for (int i = 0; i < 4; i++) {
+            hits.add(Shop.hit(60 + i, LARGE, 280 + 10 * i, 300, HitRole.PIERCE));
+        }
+        List<Integer> order = ids(Sequencer.order(Shop.job(hits)));
+        assertEquals(List.of(60, 61, 62, 63), order.subList(0, 4).stream().sorted().toList());
+    }
+
     @Test
     void slitBesideAFormComesBeforeIt() {
         List<SheetHit> hits = List.of(Shop.hit(0, SLIT, 900, 500, HitRole.SLIT), Shop.hit(1, FORM, 100, 100, HitRole.FORM),

@@ -16,9 +16,10 @@ import punchwright.sheets.cost.RollupBook;
 /**
  * Writes the cost roll-up of an order with every plan that makes it.
  *
- * <p>Sheets of the workbook: summary for management (machines compared, cost by kind for lot and piece, other lots), inputs, and one
- * sheet for each level of the calculation. Each figure of {@link Plan#getFigures()} is a cell named by its key; inputs are numbers, all
- * else is a formula on named cells. Values are stored with the formulas, so that a viewer that cannot calculate shows them.
+ * <p>Sheets of the workbook: summary for management (machines compared, cost by kind for lot and piece, other lots), inputs,
+ * and one sheet for each level of the calculation. Each figure of {@link Plan#getFigures()} is a cell named by its key;
+ * inputs are numbers, all else is a formula on named cells. Values are stored with the formulas, so that a viewer that cannot
+ * calculate shows them.
  */
 public final class CostRollupWriter {
 

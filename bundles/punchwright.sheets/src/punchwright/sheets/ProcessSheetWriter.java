@@ -23,9 +23,9 @@ import punchwright.sheets.process.ToolSheet;
 /**
  * Writes the process sheet of a plan: what the floor needs to set up and run it, for print on A4.
  *
- * <p>Sheets of the workbook: overview with title block (ISO 7200), order, material and stock, times, revisions; for each material and
- * thickness the tools by place and the operations; for each layout its picture, parts, holdings and times; release with findings,
- * checks passed, cautions and sign-off.
+ * <p>Sheets of the workbook: overview with title block (ISO 7200), order, material and stock, times, revisions; for each
+ * material and thickness the tools by place and the operations; for each layout its picture, parts, holdings and times;
+ * release with findings, checks passed, cautions and sign-off.
  */
 public final class ProcessSheetWriter {
 
@@ -56,6 +56,7 @@ public final class ProcessSheetWriter {
                 }
             }
             ReleaseSheet.write(pages);
+            book.calculate();
             book.describe(texts.get("process.title") + " " + pages.number(), library.getName(), pages.date());
             new WorkbookFile(texts).write(file, book.bytes());
         } catch (SheetException e) {

@@ -105,7 +105,8 @@ final class PartCells {
             terms.add(mul(ref(name), ref(rates.get(n++))));
         }
         c.formula(own(c, index, "tool_wear"), "kind.tool_wear", "$",
-                mul(sum(terms), ref(own(c, index, "placed")), ref(own(c, index, "loss_factor"))), "src.wear");
+                terms.isEmpty() ? num(0) : mul(sum(terms), ref(own(c, index, "placed")), ref(own(c, index, "loss_factor"))),
+                        "src.wear");
     }
 
     private static void setUp(CostContext c, CostPart part, int index) {
@@ -141,6 +142,6 @@ final class PartCells {
         }
         c.formula(own(c, index, "secondary_once"), "p.secondary_once", "$", sum(once), "src.own");
         c.formula(own(c, index, "secondary_pieces"), "p.secondary_pieces", "$",
-                mul(sum(each), pieces, ref(own(c, index, "loss_factor"))), "src.own");
+                each.isEmpty() ? num(0) : mul(sum(each), pieces, ref(own(c, index, "loss_factor"))), "src.own");
     }
 }

@@ -71,6 +71,11 @@ public final class Book implements AutoCloseable {
         }
     }
 
+    /** Works every formula out and stores the values, so that a viewer that cannot calculate shows them. */
+    public void calculate() {
+        book.getCreationHelper().createFormulaEvaluator().evaluateAll();
+    }
+
     public byte[] bytes() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         book.write(out);

@@ -6,8 +6,8 @@ public enum Look {
     TITLE, SUBTITLE, SECTION, HEAD, HEAD_RIGHT, FIELD, VALUE, VALUE_BOLD, TEXT, TEXT_WRAP, TEXT_CENTER, TEXT_BOLD, NOTE,
     /** Whole number. */
     COUNT,
-    /** Numbers with one, two, three decimals. */
-    DEC1, DEC2, DEC3,
+    /** Numbers with one to four decimals. */
+    DEC1, DEC2, DEC3, DEC4,
     /** A number with as many decimals as it has, up to six. */
     GENERAL,
     /** Share of 1 shown in per cent. */

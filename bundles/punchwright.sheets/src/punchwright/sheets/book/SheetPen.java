@@ -3,7 +3,8 @@ package punchwright.sheets.book;
 
 import java.time.LocalDate;
 
-import org.apache.poi.ss.usermodel.PaperSize;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -15,6 +16,7 @@ public final class SheetPen {
 
     private static final int LONGEST_TEXT = 32_000;
     private static final double POINTS_PER_LINE = 12;
+    private static final int ROWS_ON_A_PAGE = 55;
 
     private final Book book;
     private final XSSFSheet sheet;
@@ -61,7 +63,7 @@ public final class SheetPen {
     public SheetPen fit(String text, double charactersPerLine) {
         double lines = 0;
         for (String line : text.split("\n", -1)) {
-            lines += Math.max(1, Math.ceil(line.length() / charactersPerLine));
+            lines += Math.max(1, Math.ceil(line.length() / (1.12 * charactersPerLine)));
         }
         float points = (float) (lines * POINTS_PER_LINE + 2);
         XSSFRow r = row(row);
@@ -147,7 +149,32 @@ public final class SheetPen {
         return next();
     }
 
-    private static int linesOf(String text, double chars) {
+    /** Headings over several columns: each begins at its column and reaches to the next one, the last to {@code last}. */
+    public SheetPen heads(int[] from, int last, String... names) {
+        int lines = 1;
+        for (int i = 0; i < from.length; i++) {
+            boolean right = names[i].startsWith(">");
+            String name = right ? names[i].substring(1) : names[i];
+            int to = i + 1 < from.length ? from[i + 1] - 1 : last;
+            wide(from[i], to, name, right ? Look.HEAD_RIGHT : Look.HEAD);
+            double chars = 0;
+            for (int c = from[i]; c <= to; c++) {
+                chars += sheet.getColumnWidth(c) / 256.0;
+            }
+            lines = Math.max(lines, linesOf(name, chars));
+        }
+        height(lines * POINTS_PER_LINE + 4);
+        return next();
+    }
+
+    /** One page high as well, where so few rows stay readable. */
+    public SheetPen onePage() {
+        sheet.getPrintSetup().setFitHeight((short) (row <= ROWS_ON_A_PAGE ? 1 : 0));
+        return this;
+    }
+
+    private static int linesOf(String text, double wide) {
+        double chars = (wide - 2) * 0.95;
         int lines = 1;
         int used = 0;
         for (String word : text.split(" ")) {
@@ -184,19 +211,20 @@ public final class SheetPen {
      * @param titleFrom first row repeated on each page, or -1
      * @param header    left, centre, right of the header; "&" in texts is doubled here, page numbers are added to the footer
      */
-    public SheetPen page(boolean landscape, int titleFrom, int titleTo, String left, String right, String footer, String pageWord) {
+    public SheetPen page(boolean landscape, int titleFrom, int titleTo, String left, String right, String footer,
+            String pageWord) {
         var setup = sheet.getPrintSetup();
-        setup.setPaperSize(PaperSize.A4_PAPER);
+        setup.setPaperSize(PrintSetup.A4_PAPERSIZE);
         setup.setLandscape(landscape);
         sheet.setFitToPage(true);
         setup.setFitWidth((short) 1);
         setup.setFitHeight((short) 0);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.LEFT, 0.5);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.RIGHT, 0.4);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.TOP, 0.7);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.BOTTOM, 0.6);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.HEADER, 0.3);
-        sheet.setMargin(org.apache.poi.ss.usermodel.PageMargin.FOOTER, 0.3);
+        sheet.setMargin(PageMargin.LEFT, 0.5);
+        sheet.setMargin(PageMargin.RIGHT, 0.4);
+        sheet.setMargin(PageMargin.TOP, 0.7);
+        sheet.setMargin(PageMargin.BOTTOM, 0.6);
+        sheet.setMargin(PageMargin.HEADER, 0.3);
+        sheet.setMargin(PageMargin.FOOTER, 0.3);
         sheet.setHorizontallyCenter(true);
         sheet.getHeader().setLeft("&8" + plain(left));
         sheet.getHeader().setRight("&8" + plain(right));

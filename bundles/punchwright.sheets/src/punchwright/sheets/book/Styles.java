@@ -23,6 +23,8 @@ final class Styles {
     private static final byte[] GREY = {0x55, 0x5B, 0x60};
     private static final byte[] RULE = {(byte) 0xB4, (byte) 0xBC, (byte) 0xC0};
     private static final String FAMILY = "Arial";
+    /** Room at the right of numbers, twice the width of a bracket; an indent is not drawn alike by all programs. */
+    private static final String SPACE = "_)_)";
 
     private final XSSFWorkbook book;
     private final String currency;
@@ -87,14 +89,15 @@ final class Styles {
 
     private String format(Look look) {
         return switch (look) {
-            case COUNT -> "#,##0";
-            case DEC1 -> "#,##0.0";
-            case DEC2 -> "#,##0.00";
-            case DEC3 -> "#,##0.000";
-            case GENERAL, INPUT -> "#,##0.######";
-            case PERCENT -> "0.0%";
-            case MONEY, MONEY_TOTAL, INPUT_MONEY -> "#,##0.00\" " + currency + "\"";
-            case MONEY4, MONEY4_TOTAL -> "#,##0.0000\" " + currency + "\"";
+            case COUNT -> "#,##0" + SPACE;
+            case DEC1 -> "#,##0.0" + SPACE;
+            case DEC2 -> "#,##0.00" + SPACE;
+            case DEC3 -> "#,##0.000" + SPACE;
+            case DEC4 -> "#,##0.0000" + SPACE;
+            case GENERAL, INPUT -> "#,##0.######" + SPACE;
+            case PERCENT -> "0.0%" + SPACE;
+            case MONEY, MONEY_TOTAL, INPUT_MONEY -> "#,##0.00\" " + currency + "\"" + SPACE;
+            case MONEY4, MONEY4_TOTAL -> "#,##0.0000\" " + currency + "\"" + SPACE;
             case DATE -> "yyyy\\-mm\\-dd";
             default -> "General";
         };
@@ -105,15 +108,18 @@ final class Styles {
             case TEXT_WRAP, NOTE, HEAD, HEAD_RIGHT -> style.setWrapText(true);
             default -> style.setWrapText(false);
         }
-        if (look == Look.TEXT_WRAP || look == Look.NOTE) {
+        if (look == Look.NOTE) {
             style.setVerticalAlignment(VerticalAlignment.TOP);
         }
         boolean number = look.money() || switch (look) {
-            case COUNT, DEC1, DEC2, DEC3, GENERAL, PERCENT, INPUT, HEAD_RIGHT -> true;
+            case COUNT, DEC1, DEC2, DEC3, DEC4, GENERAL, PERCENT, INPUT, HEAD_RIGHT -> true;
             default -> false;
         };
         style.setAlignment(number ? HorizontalAlignment.RIGHT
                 : look == Look.TEXT_CENTER ? HorizontalAlignment.CENTER : HorizontalAlignment.LEFT);
+        if (look == Look.HEAD_RIGHT) {
+            style.setIndention((short) 1);
+        }
     }
 
     private void frame(XSSFCellStyle style, Look look) {

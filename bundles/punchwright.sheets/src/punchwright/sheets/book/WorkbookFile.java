@@ -79,7 +79,8 @@ public class WorkbookFile {
     }
 
     private SheetException failure(Path file, Exception e) {
-        String reason = e instanceof FileSystemException f && f.getReason() != null ? f.getReason() : String.valueOf(e.getMessage());
+        String reason = e instanceof FileSystemException f && f.getReason() != null ? f.getReason()
+                : String.valueOf(e.getMessage());
         String lower = reason.toLowerCase(Locale.ROOT);
         String kind = "failed";
         if (lower.contains("no space") || lower.contains("not enough space") || lower.contains("quota")) {

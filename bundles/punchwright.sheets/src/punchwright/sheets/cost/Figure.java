@@ -29,7 +29,7 @@ record Figure(String key, String label, String section, String heading, String m
 
     /** Heading in the workbook: with the machine where several stand side by side. */
     String title() {
-        return machine.isEmpty() ? heading : machine + ": " + heading;
+        return machine.isEmpty() || heading.equals(machine) ? heading : machine + ": " + heading;
     }
 
     private static String text(String text) {

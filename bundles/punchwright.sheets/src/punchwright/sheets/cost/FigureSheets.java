@@ -66,7 +66,8 @@ final class FigureSheets {
 
     private SheetPen sheet(String name) {
         SheetPen pen = book.sheet(name);
-        pen.widths(44, 17, 11, 33, 52, 40);
+        pen.widths(44, 17, 10, 34, 54, 40);
+        pen.sheet().setDefaultRowHeightInPoints(12.5f);
         return pen;
     }
 
@@ -85,14 +86,19 @@ final class FigureSheets {
         pen.text(0, f.label(), Look.TEXT);
         if (f.input()) {
             pen.number(VALUE, f.value(), f.unit().equals(page.currency()) ? Look.INPUT_MONEY : Look.INPUT);
-            pen.text(2, f.unit(), Look.TEXT).text(3, f.key(), Look.TEXT).text(4, f.source(), Look.TEXT);
+            pen.text(2, unit(f), Look.TEXT).text(3, f.key(), Look.TEXT).text(4, f.source(), Look.TEXT);
         } else {
-            pen.formula(VALUE, f.formula(), look(f)).text(2, f.unit(), Look.TEXT).text(3, f.key(), Look.TEXT)
+            pen.formula(VALUE, f.formula(), look(f)).text(2, unit(f), Look.TEXT).text(3, f.key(), Look.TEXT)
                     .text(4, spaced(f.formula()), Look.TEXT_WRAP).text(5, f.source(), Look.TEXT_WRAP);
-            pen.fit(spaced(f.formula()), 50).fit(f.source(), 38);
+            pen.fit(spaced(f.formula()), 54).fit(f.source(), 38);
         }
         name(pen, f);
         pen.next();
+    }
+
+    /** Money carries its currency in the number itself. */
+    private String unit(Figure f) {
+        return f.unit().equals(page.currency()) && (f.input() || look(f) != Look.GENERAL) ? "" : f.unit();
     }
 
     private void name(SheetPen pen, Figure f) {

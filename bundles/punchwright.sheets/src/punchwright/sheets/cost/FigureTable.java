@@ -73,7 +73,8 @@ public final class FigureTable {
             return;
         }
         if (known.value() != figure.value() || !known.formula().equals(figure.formula())) {
-            throw new IllegalArgumentException("cost figure " + figure.key() + " (" + figure.label() + ") is " + known.value() + " in one plan and "
+            throw new IllegalArgumentException("cost figure " + figure.key() + " (" + figure.label() + ") is " + known.value()
+                    + " in one plan and "
                     + figure.value() + " in another; plan the order again on all machines with today's library");
         }
         figures.put(key, known.shared());

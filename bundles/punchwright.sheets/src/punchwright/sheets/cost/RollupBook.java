@@ -49,7 +49,7 @@ public final class RollupBook {
             SummarySheet summary = new SummarySheet(table, order, library, texts, first);
             summary.write(page, plans);
             book.describe(texts.get("cost.title") + " " + order.getNumber(), library.getName(), date());
-            book.workbook().getCreationHelper().createFormulaEvaluator().evaluateAll();
+            book.calculate();
             compare(table, sheets.cells());
             book.workbook().setActiveSheet(0);
             return book.bytes();
@@ -59,7 +59,8 @@ public final class RollupBook {
     private PageTexts page() {
         int revision = plans.isEmpty() ? 0 : plans.get(0).getLibraryRevision();
         String version = plans.isEmpty() || plans.get(0).getProgramVersion() == null ? "" : plans.get(0).getProgramVersion();
-        return new PageTexts(library.getName() == null ? "" : library.getName(), texts.get("cost.title") + "  " + order.getNumber(),
+        return new PageTexts(library.getName() == null ? "" : library.getName(), texts.get("cost.title") + "  "
+                + order.getNumber(),
                 texts.get("process.footer", revision, version), texts.get("page"), library.getCurrency());
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import punchwright.model.plan.Finding;
 import punchwright.model.plan.Plan;
@@ -19,7 +20,8 @@ import punchwright.sheets.book.Texts;
 /** The sheet for management: machines compared, cost by kind for lot and piece, other lots, what is to be known. */
 final class SummarySheet {
 
-    static final String[] KINDS = {"material", "purchased", "machine", "labour", "set_up", "tool_wear", "consumables", "secondary",
+    static final String[] KINDS = {"material", "purchased", "machine", "labour", "set_up", "tool_wear", "consumables",
+            "secondary",
         "overheads"};
     private static final int LAST = 14;
 
@@ -44,14 +46,14 @@ final class SummarySheet {
     }
 
     void write(PageTexts page, List<Plan> plans) {
-        pen.widths(5, 26, 8, 11, 10, 11, 11, 11, 10.5, 10.5, 11, 11, 12.5, 11, 12.5);
+        pen.widths(6, 30, 10, 12, 11, 11, 11, 11, 12, 14, 12, 12, 15, 12, 15);
         pen.wide(0, LAST, texts.get("cost.title") + "  " + text(order.getNumber()), Look.TITLE).height(26).next();
         fields();
         compare();
         for (Map.Entry<Plan, String> plan : table.codes().entrySet()) {
-            costs(plan.getKey(), plan.getValue(), "lot", Look.MONEY, Look.MONEY_TOTAL);
+            costs(plan.getKey(), plan.getValue(), "lot", Look.DEC2, Look.MONEY_TOTAL);
             perPieceRows.put(plan.getKey(), pen.row() + 2);
-            costs(plan.getKey(), plan.getValue(), "piece", Look.MONEY4, Look.MONEY4_TOTAL);
+            costs(plan.getKey(), plan.getValue(), "piece", Look.DEC4, Look.MONEY4_TOTAL);
         }
         lots();
         refused(plans);
@@ -62,7 +64,8 @@ final class SummarySheet {
     }
 
     private void fields() {
-        String[][] boxes = {{"title.owner", library.getName()}, {"title.title", order.getName()}, {"title.customer", order.getCustomer()},
+        String[][] boxes = {{"title.owner", library.getName()}, {"title.title", order.getName()}, {"title.customer",
+                order.getCustomer()},
             {"title.due", order.getDueDate()}, {"cost.currency", library.getCurrency()}};
         for (int i = 0; i < boxes.length; i++) {
             pen.wide(3 * i, 3 * i + 2, texts.get(boxes[i][0]), Look.FIELD);
@@ -81,7 +84,8 @@ final class SummarySheet {
             return;
         }
         pen.section(texts.get("compare.section"), LAST);
-        spans(new int[] {0, 3, 5, 7, 9, 11, 13}, "compare.machine", ">compare.hours", ">compare.rate", ">compare.total", ">compare.price",
+        spans(new int[] {0, 3, 5, 7, 9, 11, 13}, "compare.machine", ">compare.hours", ">compare.rate", ">compare.total",
+                ">compare.price",
                 ">compare.difference", ">compare.share");
         List<String> totals = table.codes().values().stream().map(c -> c + "M_order_total").toList();
         String least = totals.size() == 1 ? totals.get(0) : "MIN(" + String.join(",", totals) + ")";
@@ -105,21 +109,23 @@ final class SummarySheet {
 
     /** Lines by kind; for the lot with the order's sums under them. */
     private void costs(Plan plan, String code, String per, Look look, Look total) {
-        pen.section(texts.get("cost.by." + per, plan.getMachine().getName()), LAST);
-        List<String> heads = new ArrayList<>(List.of(texts.get("order.line"), texts.get("order.name"), ">" + texts.get("order.quantity")));
+        pen.section(texts.get("cost.by." + per, plan.getMachine().getName(), library.getCurrency()), LAST);
+        List<String> heads = new ArrayList<>(List.of(texts.get("order.line"), texts.get("order.name"), ">"
+                + texts.get("order.quantity")));
         for (String kind : KINDS) {
             heads.add(">" + texts.get("kind." + kind));
         }
         heads.addAll(List.of(">" + texts.get("kind.total"), ">" + texts.get("kind.profit"), ">" + texts.get("kind.price")));
         pen.heads(heads.toArray(String[]::new));
         for (int line = 1; table.has(code + "M_L" + line + "_total_lot"); line++) {
-            pen.number(0, line, Look.TEXT_CENTER).text(1, item(line), Look.TEXT_WRAP).formula(2, "L" + line + "_quantity", Look.COUNT);
+            pen.number(0, line, Look.TEXT_CENTER).text(1, item(line), Look.TEXT_WRAP).formula(2, "L" + line + "_quantity",
+                    Look.COUNT);
             row(code + "M_L" + line + "_", "_" + per, look, total);
-            pen.fit(item(line), 25).next();
+            pen.fit(item(line), 28).next();
         }
         if ("lot".equals(per)) {
             pen.text(0, "", Look.TEXT).text(1, texts.get("cost.order"), Look.TEXT_BOLD).text(2, "", Look.TEXT);
-            row(code + "M_order_", "", total, total);
+            row(code + "M_order_", "", look, total);
             pen.next();
         }
         pen.skip(1);
@@ -151,13 +157,7 @@ final class SummarySheet {
         }
         pen.section(texts.get("lots.section"), LAST);
         List<Plan> plans = table.codes().keySet().stream().limit(3).toList();
-        String[] heads = new String[2 + 2 * plans.size()];
-        heads[0] = "order.name";
-        heads[1] = ">lots.size";
-        int[] from = new int[heads.length];
-        from[0] = 0;
-        from[1] = 2;
-        lotHeads(plans, from);
+        lotHeads(plans);
         for (int line = 1; table.has(any.getValue() + "M_L" + line + "_total_lot"); line++) {
             lotRow(line, "L" + line + "_quantity", "_total_lot", "_total_piece", plans);
             for (int lot = 1; table.has("L" + line + "_lot" + lot + "_size"); lot++) {
@@ -167,14 +167,20 @@ final class SummarySheet {
         pen.skip(1);
     }
 
-    private void lotHeads(List<Plan> plans, int[] from) {
-        pen.wide(0, 1, texts.get("order.name"), Look.HEAD).text(2, texts.get("lots.size"), Look.HEAD_RIGHT);
+    private void lotHeads(List<Plan> plans) {
+        int[] from = new int[2 + 2 * plans.size()];
+        String[] names = new String[from.length];
+        names[0] = texts.get("order.name");
+        from[1] = 2;
+        names[1] = ">" + texts.get("lots.size");
         for (int p = 0; p < plans.size(); p++) {
             String machine = plans.size() > 1 ? plans.get(p).getMachine().getName() + ": " : "";
-            pen.wide(3 + 4 * p, 4 + 4 * p, machine + texts.get("lots.total"), Look.HEAD_RIGHT);
-            pen.wide(5 + 4 * p, 6 + 4 * p, machine + texts.get("lots.piece"), Look.HEAD_RIGHT);
+            from[2 + 2 * p] = 3 + 4 * p;
+            names[2 + 2 * p] = ">" + machine + texts.get("lots.total");
+            from[3 + 2 * p] = 5 + 4 * p;
+            names[3 + 2 * p] = ">" + machine + texts.get("lots.piece");
         }
-        pen.height(28).next();
+        pen.heads(from, 2 + 4 * plans.size(), names);
     }
 
     private void lotRow(int line, String size, String total, String piece, List<Plan> plans) {
@@ -194,9 +200,11 @@ final class SummarySheet {
         }
         pen.section(texts.get("refused.section"), LAST);
         for (Plan plan : bare) {
-            String why = plan.getFindings().stream().filter(f -> f.getSeverity() == Severity.ERROR).map(Finding::getMessage).findFirst()
+            String why = plan.getFindings().stream().filter(f -> f.getSeverity() == Severity.ERROR).map(Finding::getMessage).findFirst(
+                    )
                     .orElse("");
-            pen.wide(0, 2, plan.getMachine().getName(), Look.TEXT_BOLD).wide(3, LAST, text(why), Look.TEXT_WRAP).fit(text(why), 130).next();
+            pen.wide(0, 2, plan.getMachine().getName(), Look.TEXT_BOLD).wide(3, LAST, text(why), Look.TEXT_WRAP).fit(text(why),
+                    130).next();
         }
         pen.skip(1);
     }
@@ -212,7 +220,8 @@ final class SummarySheet {
                         pen.section(texts.get("finding.section"), LAST);
                     }
                     seen.add(line);
-                    pen.wide(0, 1, texts.word(f.getSeverity()) + "  " + f.getCode(), Look.TEXT_BOLD).wide(2, LAST, line, Look.TEXT_WRAP)
+                    pen.wide(0, 1, texts.word(f.getSeverity()) + "  " + f.getCode(), Look.TEXT_BOLD).wide(2, LAST, line,
+                            Look.TEXT_WRAP)
                             .fit(line, 135).next();
                 }
             }
@@ -221,12 +230,8 @@ final class SummarySheet {
     }
 
     private void spans(int[] from, String... keys) {
-        for (int i = 0; i < from.length; i++) {
-            boolean right = keys[i].startsWith(">");
-            pen.wide(from[i], i + 1 < from.length ? from[i + 1] - 1 : LAST, texts.get(right ? keys[i].substring(1) : keys[i]),
-                    right ? Look.HEAD_RIGHT : Look.HEAD);
-        }
-        pen.height(16).next();
+        pen.heads(from, LAST, Stream.of(keys).map(k -> k.startsWith(">") ? ">" + texts.get(k.substring(1)) : texts.get(k))
+                .toArray(String[]::new));
     }
 
     private static String text(String text) {

@@ -22,7 +22,8 @@ final class Footprint {
     static Shape of(Tool tool) {
         double l = Math.max(tool.getLengthMm(), 0.1);
         double w = tool.getWidthMm() > 0 ? tool.getWidthMm() : l;
-        return tool.getShape() == ToolShape.CLUSTER ? cluster(tool, l, w) : single(tool.getShape(), l, w, tool.getCornerRadiusMm());
+        return tool.getShape() == ToolShape.CLUSTER ? cluster(tool, l, w) : single(tool.getShape(), l, w,
+                tool.getCornerRadiusMm());
     }
 
     private static Shape cluster(Tool tool, double l, double w) {

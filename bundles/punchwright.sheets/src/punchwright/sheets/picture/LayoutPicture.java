@@ -31,8 +31,8 @@ import punchwright.model.work.Part;
 import punchwright.sheets.PartOutline;
 
 /**
- * A layout as a drawing: sheet and part edges thick, hits thin in the colour of their tool, clamps hatched, limits of the holdings
- * long-dash-dot, tools called out by balloons, size by dimensions. Paper size in mm, resolution 300 dots an inch.
+ * A layout as a drawing: sheet and part edges thick, hits thin in the colour of their tool, clamps hatched, limits of the
+ * holdings long-dash-dot, tools called out by balloons, size by dimensions. Paper size in mm, resolution 300 dots an inch.
  */
 public final class LayoutPicture {
 
@@ -65,7 +65,8 @@ public final class LayoutPicture {
         this.clamps = clamps;
         this.outlines = outlines;
         this.parts = parts;
-        this.scale = Math.min((maxWidthMm - LEFT - RIGHT) / layout.getLengthMm(), (maxHeightMm - TOP - BOTTOM) / layout.getWidthMm());
+        this.scale = Math.min((maxWidthMm - LEFT - RIGHT) / layout.getLengthMm(),
+                (maxHeightMm - TOP - BOTTOM) / layout.getWidthMm());
         this.widthMm = maxWidthMm;
         this.heightMm = layout.getWidthMm() * scale + TOP + BOTTOM;
     }
@@ -85,7 +86,8 @@ public final class LayoutPicture {
 
     /** The picture as PNG. */
     public byte[] png() throws IOException {
-        BufferedImage image = new BufferedImage((int) Math.ceil(widthMm * PIXELS_PER_MM), (int) Math.ceil(heightMm * PIXELS_PER_MM),
+        BufferedImage image = new BufferedImage((int) Math.ceil(widthMm * PIXELS_PER_MM),
+                (int) Math.ceil(heightMm * PIXELS_PER_MM),
                 BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);

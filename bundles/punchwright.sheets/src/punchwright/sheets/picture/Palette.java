@@ -4,8 +4,8 @@ package punchwright.sheets.picture;
 import java.awt.Color;
 
 /**
- * Colours for tools that colour-blind people tell apart: Okabe and Ito, "Color Universal Design" (2008), black left for part edges
- * and yellow darkened for lines on white. After seven they repeat; the balloon number is the identity.
+ * Colours for tools that colour-blind people tell apart: Okabe and Ito, "Color Universal Design" (2008), black left for part
+ * edges and yellow darkened for lines on white. After seven they repeat; the balloon number is the identity.
  */
 final class Palette {
 

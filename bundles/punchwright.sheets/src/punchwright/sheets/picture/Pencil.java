@@ -94,8 +94,8 @@ final class Pencil {
         Ellipse2D circle = new Ellipse2D.Double(x - diameter / 2, y - diameter / 2, diameter, diameter);
         Color own = graphics.getColor();
         color(Color.WHITE).fill(circle);
-        color(own).thin().draw(circle);
-        textCentred(number, x, y - diameter * 0.21, diameter * 0.42);
+        color(own).line(2 * THICK_MM).draw(circle);
+        color(GRAPHITE).textCentred(number, x, y - diameter * 0.21, diameter * 0.42);
     }
 
     /** Hatching at 45 degrees within a shape. */

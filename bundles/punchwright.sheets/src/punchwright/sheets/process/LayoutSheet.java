@@ -4,6 +4,7 @@ package punchwright.sheets.process;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
@@ -45,7 +46,7 @@ public final class LayoutSheet {
 
     public static void write(ProcessPages pages, SheetJob job, int number, Layout layout) throws IOException {
         LayoutSheet sheet = new LayoutSheet(pages, job, number, layout);
-        sheet.pen.widths(11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6);
+        sheet.pen.widths(12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12);
         sheet.head(number);
         sheet.picture();
         sheet.parts();
@@ -54,11 +55,13 @@ public final class LayoutSheet {
     }
 
     private void head(int number) {
-        pen.wide(0, LAST, pages.text("layout.title", number + "." + layout.getNumber(), pages.material(job)), Look.TITLE).height(24).next();
+        pen.wide(0, LAST, pages.text("layout.title", number + "." + layout.getNumber(), pages.material(job)),
+                Look.TITLE).height(24).next();
         String stock = layout.getStock() == null ? "" : ProcessPages.blankIfNull(layout.getStock().getName());
         pen.wide(0, LAST, pages.text("layout.facts", stock, pages.texts().number(layout.getLengthMm(), 1),
                 pages.texts().number(layout.getWidthMm(), 1), layout.getRunCount(),
-                pages.texts().number(ProcessPages.massKg(job, layout), 1), pages.texts().number(layout.getUtilisationPercent(), 1),
+                pages.texts().number(ProcessPages.massKg(job, layout), 1), pages.texts().number(layout.getUtilisationPercent(),
+                        1),
                 pages.texts().number(layout.getWebMm(), 2)), Look.SUBTITLE).height(16).next();
     }
 
@@ -111,12 +114,15 @@ public final class LayoutSheet {
 
     private void holdings() {
         pen.section(pages.text("layout.holdings"), LAST);
-        heads(new int[] {0, 1, 6, 8, 9, 11}, "holding.index", "holding.clamps", "holding.reach", ">holding.offset", "holding.edge",
+        heads(new int[] {0, 1, 6, 8, 9, 11}, "holding.index", "holding.clamps", "holding.reach", ">holding.offset",
+                "holding.edge",
                 ">holding.hits");
         for (Holding h : layout.getHoldings()) {
-            String clamps = h.getClampPositionsMm().stream().map(mm -> pages.texts().number(mm, 1)).collect(Collectors.joining("   "));
+            String clamps = h.getClampPositionsMm().stream().map(mm -> pages.texts().number(mm,
+                    1)).collect(Collectors.joining("   "));
             pen.number(0, h.getIndex(), Look.TEXT_CENTER).wide(1, 5, clamps, Look.TEXT_BOLD)
-                    .wide(6, 7, pages.texts().number(h.getReachMinXMm(), 1) + " ... " + pages.texts().number(h.getReachMaxXMm(), 1),
+                    .wide(6, 7, pages.texts().number(h.getReachMinXMm(), 1) + " ... " + pages.texts().number(h.getReachMaxXMm(),
+                            1),
                             Look.TEXT)
                     .number(8, h.getSheetOffsetMm(), Look.DEC1)
                     .wide(9, 10, pages.text(h.isTurned() ? "holding.turned" : "holding.straight"), Look.TEXT)
@@ -132,7 +138,8 @@ public final class LayoutSheet {
         double all = layout.getTimes().stream().mapToDouble(TimeShare::getSeconds).sum();
         for (TimeShare share : layout.getTimes()) {
             pen.wide(0, 5, pages.texts().word(share.getCause()), Look.TEXT).wide(6, 7, "", Look.COUNT)
-                    .numberOrBlank(6, share.getCount(), Look.COUNT).wide(8, 9, "", Look.DEC2).number(8, share.getSeconds(), Look.DEC2)
+                    .numberOrBlank(6, share.getCount(), Look.COUNT).wide(8, 9, "", Look.DEC2).number(8, share.getSeconds(),
+                            Look.DEC2)
                     .wide(10, 11, "", Look.PERCENT).number(10, all > 0 ? share.getSeconds() / all : 0, Look.PERCENT).next();
         }
         pen.wide(0, 5, pages.text("time.total"), Look.TEXT_BOLD).wide(6, 7, "", Look.TEXT).wide(8, 9, "", Look.DEC2);
@@ -150,11 +157,7 @@ public final class LayoutSheet {
 
     /** Headings that begin at the given columns; ">" stands right. */
     private void heads(int[] from, String... keys) {
-        for (int i = 0; i < from.length; i++) {
-            boolean right = keys[i].startsWith(">");
-            pen.wide(from[i], i + 1 < from.length ? from[i + 1] - 1 : LAST, pages.text(right ? keys[i].substring(1) : keys[i]),
-                    right ? Look.HEAD_RIGHT : Look.HEAD);
-        }
-        pen.height(16).next();
+        pen.heads(from, LAST, Stream.of(keys).map(k -> k.startsWith(">") ? ">" + pages.text(k.substring(1)) : pages.text(k))
+                .toArray(String[]::new));
     }
 }

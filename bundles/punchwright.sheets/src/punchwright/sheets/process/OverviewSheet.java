@@ -6,6 +6,7 @@ import static punchwright.sheets.process.ProcessPages.blankIfNull;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 import punchwright.model.plan.Layout;
 import punchwright.model.plan.Plan;
@@ -36,18 +37,20 @@ public final class OverviewSheet {
 
     public static void write(ProcessPages pages) {
         OverviewSheet sheet = new OverviewSheet(pages);
-        sheet.pen.widths(11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6, 11.6);
+        sheet.pen.widths(12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12, 12);
         sheet.titleBlock();
         sheet.order();
         sheet.stock();
         sheet.times();
         sheet.revisions();
+        sheet.pen.onePage();
     }
 
     private void titleBlock() {
         pen.wide(0, LAST, pages.text("process.title") + "  " + pages.number(), Look.TITLE).height(26).next();
         Order order = plan.getOrder();
-        Revision revision = pages.library().getRevisions().stream().filter(r -> r.getNumber() == plan.getLibraryRevision()).findFirst()
+        Revision revision = pages.library().getRevisions().stream().filter(r -> r.getNumber() == plan.getLibraryRevision()).findFirst(
+                )
                 .orElse(null);
         boxes("title.owner", pages.library().getName(), "title.type", pages.text("process.title"), "title.number", plan.getId(),
                 "title.status", plan.getStatus() == null ? "" : pages.texts().word(plan.getStatus()));
@@ -97,7 +100,8 @@ public final class OverviewSheet {
 
     private void stock() {
         pen.section(pages.text("stock.section"), LAST);
-        heads("stock.layout", "stock.material", null, null, "stock.item", null, ">stock.size", null, ">stock.sheets", ">stock.mass",
+        heads("stock.layout", "stock.material", null, null, "stock.item", null, "stock.size", null, ">stock.sheets",
+                ">stock.mass",
                 ">stock.utilisation", "stock.location");
         int job = 1;
         for (SheetJob work : plan.getJobs()) {
@@ -113,7 +117,8 @@ public final class OverviewSheet {
         pen.text(0, job + "." + layout.getNumber(), Look.TEXT_CENTER);
         pen.wide(1, 3, pages.material(work), Look.TEXT);
         pen.wide(4, 5, layout.getStock() == null ? "" : layout.getStock().getName(), Look.TEXT);
-        pen.wide(6, 7, pages.texts().number(layout.getLengthMm(), 1) + " × " + pages.texts().number(layout.getWidthMm(), 1), Look.TEXT);
+        pen.wide(6, 7, pages.texts().number(layout.getLengthMm(), 1) + " × " + pages.texts().number(layout.getWidthMm(), 1),
+                Look.TEXT);
         pen.number(8, layout.getRunCount(), Look.COUNT).number(9, ProcessPages.massKg(work, layout), Look.DEC1);
         pen.number(10, layout.getUtilisationPercent() / 100, Look.PERCENT);
         pen.text(11, layout.getStock() == null ? "" : layout.getStock().getLocation(), Look.TEXT).next();
@@ -176,16 +181,8 @@ public final class OverviewSheet {
 
     /** Headings by key; null widens the one before. */
     private void heads(String... keys) {
-        int last = keys.length - 1;
-        for (int c = 0; c <= last; c++) {
-            int to = c;
-            while (to < last && keys[to + 1] == null) {
-                to++;
-            }
-            boolean right = keys[c].startsWith(">");
-            pen.wide(c, to, pages.text(right ? keys[c].substring(1) : keys[c]), right ? Look.HEAD_RIGHT : Look.HEAD);
-            c = to;
-        }
-        pen.height(16).next();
+        int[] from = IntStream.range(0, keys.length).filter(c -> keys[c] != null).toArray();
+        pen.heads(from, keys.length - 1, IntStream.of(from).mapToObj(c -> keys[c].startsWith(">")
+                ? ">" + pages.text(keys[c].substring(1)) : pages.text(keys[c])).toArray(String[]::new));
     }
 }

@@ -59,7 +59,8 @@ public record ProcessPages(Plan plan, Library library, Function<Part, PartOutlin
 
     String material(SheetJob job) {
         Material m = job.getMaterial();
-        String grade = m == null ? "" : blankIfNull(m.getGrade()) + (blankIfNull(m.getStandard()).isEmpty() ? "" : ", " + m.getStandard());
+        String grade = m == null ? "" : blankIfNull(m.getGrade()) + (blankIfNull(m.getStandard()).isEmpty() ? "" : ", "
+                + m.getStandard());
         return grade + ", " + texts.number(job.getThicknessMm(), 3) + " mm";
     }
 

@@ -18,7 +18,8 @@ public final class ReleaseSheet {
     private static final int LAST = 5;
     /** Reference mass of ISO 11228-1 for lifting by one person, kg (from memory). */
     private static final double REFERENCE_MASS_KG = 25;
-    private static final String[] CAUTIONS = {"caution.first", "caution.machine", "caution.trial", "caution.tools", "caution.edges",
+    private static final String[] CAUTIONS = {"caution.first", "caution.machine", "caution.trial", "caution.tools",
+            "caution.edges",
         "caution.spring"};
 
     private final ProcessPages pages;
@@ -31,12 +32,13 @@ public final class ReleaseSheet {
 
     public static void write(ProcessPages pages) {
         ReleaseSheet sheet = new ReleaseSheet(pages);
-        sheet.pen.widths(11, 17, 24, 44, 34, 16);
+        sheet.pen.widths(11, 24, 24, 44, 34, 16);
         sheet.pen.wide(0, LAST, pages.text("release.title"), Look.TITLE).height(24).next();
         sheet.findings();
         sheet.checks();
         sheet.cautions();
         sheet.signOff();
+        sheet.pen.onePage();
     }
 
     private void findings() {
@@ -46,7 +48,8 @@ public final class ReleaseSheet {
             return;
         }
         for (int c = 0; c < 4; c++) {
-            pen.text(c, pages.text(new String[] {"finding.severity", "finding.code", "finding.subject", "finding.message"}[c]), Look.HEAD);
+            pen.text(c, pages.text(new String[] {"finding.severity", "finding.code", "finding.subject", "finding.message"}[c]),
+                    Look.HEAD);
         }
         pen.wide(4, LAST, pages.text("finding.remedy"), Look.HEAD).height(16).next();
         pages.plan().getFindings().stream().sorted(Comparator.comparing(Finding::getSeverity).reversed()).forEach(this::finding);
@@ -59,7 +62,7 @@ public final class ReleaseSheet {
         pen.text(0, pages.texts().word(f.getSeverity()), Look.TEXT_BOLD).text(1, blankIfNull(f.getCode()), Look.TEXT_WRAP)
                 .text(2, subject, Look.TEXT_WRAP).text(3, message, Look.TEXT_WRAP)
                 .wide(4, LAST, blankIfNull(f.getRemedy()), Look.TEXT_WRAP);
-        pen.fit(blankIfNull(f.getCode()), 16).fit(subject, 22).fit(message, 42).fit(blankIfNull(f.getRemedy()), 48).next();
+        pen.fit(blankIfNull(f.getCode()), 23).fit(subject, 22).fit(message, 42).fit(blankIfNull(f.getRemedy()), 48).next();
     }
 
     private void checks() {
@@ -87,7 +90,8 @@ public final class ReleaseSheet {
                 heaviest = Math.max(heaviest, ProcessPages.massKg(job, layout));
             }
         }
-        caution(number, pages.text(heaviest > REFERENCE_MASS_KG ? "caution.heavy" : "caution.light", pages.texts().number(heaviest, 1)));
+        caution(number, pages.text(heaviest > REFERENCE_MASS_KG ? "caution.heavy" : "caution.light",
+                pages.texts().number(heaviest, 1)));
         pen.skip(1);
     }
 

@@ -32,11 +32,11 @@ public final class ToolSheet {
 
     public static void write(ProcessPages pages, SheetJob job, int number) {
         SheetPen pen = pages.sheet(pages.text("tools.sheet", number), 1, 1);
-        pen.widths(5, 10, 14, 24, 20, 7.5, 8.5, 8.5, 8.5, 8.5, 8, 8.5, 8.5, 8, 11);
+        pen.widths(6, 10, 18, 25, 20, 9, 11, 11, 9, 9, 8.5, 11, 9.5, 10, 10);
         ToolSheet sheet = new ToolSheet(pages, job, pen);
         sheet.tools(number);
         SheetPen operations = pages.sheet(pages.text("operations.sheet", number), 1, 1);
-        operations.widths(5, 22, 24, 15, 6, 24, 14, 8, 8, 8, 9, 9, 40);
+        operations.widths(6, 26, 26, 14, 7, 24, 10, 10, 8, 8.5, 10, 9, 9.5, 42);
         new ToolSheet(pages, job, operations).operations(number);
     }
 
@@ -84,15 +84,17 @@ public final class ToolSheet {
 
     private String shape(Tool tool) {
         String size = pages.texts().number(tool.getLengthMm(), 3)
-                + (tool.getWidthMm() > 0 && tool.getWidthMm() != tool.getLengthMm() ? " × " + pages.texts().number(tool.getWidthMm(), 3) : "")
+                + (tool.getWidthMm() > 0 && tool.getWidthMm() != tool.getLengthMm() ? " × "
+                        + pages.texts().number(tool.getWidthMm(), 3) : "")
                 + (tool.getCornerRadiusMm() > 0 ? " R" + pages.texts().number(tool.getCornerRadiusMm(), 3) : "");
         return pages.texts().word(tool.getShape()) + " " + size;
     }
 
     private void operations(int number) {
-        pen.wide(0, 12, pages.text("operations.title", number, pages.material(job)), Look.TITLE).height(24).next();
+        pen.wide(0, 13, pages.text("operations.title", number, pages.material(job)), Look.TITLE).height(24).next();
         pen.heads(pages.text("op.number"), pages.text("op.part"), pages.text("op.what"), pages.text("op.how"),
-                pages.text("op.balloon"), pages.text("op.tool"), ">" + pages.text("op.at"), ">" + pages.text("op.hits"),
+                pages.text("op.balloon"), pages.text("op.tool"), ">" + pages.text("op.x"), ">" + pages.text("op.y"), ">"
+                        + pages.text("op.hits"),
                 ">" + pages.text("op.pitch"), ">" + pages.text("op.scallop"), ">" + pages.text("op.force"),
                 ">" + pages.text("op.time"), pages.text("op.why"));
         List<Part> parts = ProcessPages.parts(job);
@@ -108,10 +110,10 @@ public final class ToolSheet {
         pen.number(0, op.getNumber(), Look.TEXT_CENTER).text(1, part, Look.TEXT_WRAP)
                 .text(2, blankIfNull(op.getDescription()), Look.TEXT_WRAP).text(3, pages.texts().word(op.getKind()), Look.TEXT)
                 .numberOrBlank(4, use == null ? 0 : use.getBalloon(), Look.TEXT_CENTER).text(5, tool, Look.TEXT_WRAP);
-        pen.text(6, pages.texts().number(op.getXMm(), 2) + " / " + pages.texts().number(op.getYMm(), 2), Look.TEXT)
-                .number(7, op.getHitsPerPart(), Look.COUNT).numberOrBlank(8, op.getPitchMm(), Look.DEC2)
-                .numberOrBlank(9, op.getScallopMm(), Look.DEC3).number(10, op.getForceKn(), Look.DEC1)
-                .numberOrBlank(11, op.getTimeSPerPart(), Look.DEC2).text(12, blankIfNull(op.getReason()), Look.TEXT_WRAP);
-        pen.fit(part, 20).fit(blankIfNull(op.getDescription()), 22).fit(tool, 22).fit(blankIfNull(op.getReason()), 38).next();
+        pen.number(6, op.getXMm(), Look.DEC2).number(7, op.getYMm(), Look.DEC2)
+                .number(8, op.getHitsPerPart(), Look.COUNT).numberOrBlank(9, op.getPitchMm(), Look.DEC2)
+                .numberOrBlank(10, op.getScallopMm(), Look.DEC3).number(11, op.getForceKn(), Look.DEC1)
+                .numberOrBlank(12, op.getTimeSPerPart(), Look.DEC2).text(13, blankIfNull(op.getReason()), Look.TEXT_WRAP);
+        pen.fit(part, 24).fit(blankIfNull(op.getDescription()), 24).fit(tool, 22).fit(blankIfNull(op.getReason()), 38).next();
     }
 }

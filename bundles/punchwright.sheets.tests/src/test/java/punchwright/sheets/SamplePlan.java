@@ -54,7 +54,10 @@ import punchwright.model.work.OrderLine;
 import punchwright.model.work.Part;
 import punchwright.model.work.WorkFactory;
 
-/** A small invented order on a long sheet with two holdings, made by hand so that the writers can be tested without the planner. */
+/**
+ * A small invented order on a long sheet with two holdings, made by hand so that the writers can be tested without the
+ * planner.
+ */
 final class SamplePlan {
 
     private static final PlanFactory PLAN = PlanFactory.eINSTANCE;
@@ -205,7 +208,8 @@ final class SamplePlan {
         operations(job);
         job.getLayouts().add(layout());
         time(job.getSetUp(), TimeCause.SET_UP, 1440, 1);
-        finding(p, Severity.WARNING, "TOOLING-CLEARANCE", "tool OB-30", "The chosen total clearance 0.40 mm is 0.08 mm above the need of 0.32 mm.",
+        finding(p, Severity.WARNING, "TOOLING-CLEARANCE", "tool OB-30",
+                "The chosen total clearance 0.40 mm is 0.08 mm above the need of 0.32 mm.",
                 "Order a die with 0.30 mm.");
         finding(p, Severity.NOTE, "LAYOUT-REMNANT", "layout 1", "A strip of 2500 x 120 mm remains.", "");
         p.getChecks().addAll(List.of("Every hit lies inside the reach of its holding", "No hit lies under a clamp",
@@ -251,7 +255,8 @@ final class SamplePlan {
     }
 
     private void operations(SheetJob job) {
-        String[] what = {"4 round holes Ø5", "round hole Ø12", "square opening 20 x 20", "slot 30 x 8", "outer edges", "corners R5",
+        String[] what = {"4 round holes Ø5", "round hole Ø12", "square opening 20 x 20", "slot 30 x 8", "outer edges",
+                "corners R5",
             "hexagonal hole 17", "louvre 60 x 12"};
         for (int i = 0; i < what.length; i++) {
             Operation op = PLAN.createOperation();
@@ -398,7 +403,8 @@ final class SamplePlan {
     /** Edges of the two parts; rectangles with their openings. */
     PartOutline outline(Part part) {
         if (part == cover) {
-            return new PartOutline(List.of(new double[] {0, 0, 400, 0, 400, 300, 0, 300}, square(120, 150, 20), circle(200, 60, 12)));
+            return new PartOutline(List.of(new double[] {0, 0, 400, 0, 400, 300, 0, 300}, square(120, 150, 20), circle(200, 60,
+                    12)));
         }
         return new PartOutline(List.of(new double[] {5, 0, 140, 0, 140, 80, 0, 80, 0, 5}, circle(70, 20, 12)));
     }
@@ -421,7 +427,8 @@ final class SamplePlan {
     CostJob costJob(Locale locale, String code, Map<String, Double> changes) {
         Inputs in = new Inputs(changes);
         MachineRateInputs rate = new MachineRateInputs(machine.getName(), in.of(code + "_H_purchase", 380_000),
-                in.of(code + "_H_replacement", 450_000), 20_000, in.of(code + "_H_life", 8), 3200, in.of(code + "_H_occupancy", 80),
+                in.of(code + "_H_replacement", 450_000), 20_000, in.of(code + "_H_life", 8), 3200, in.of(code + "_H_occupancy",
+                        80),
                 in.of(code + "_H_interest_rate", 6), MachineRateInputs.InterestBasis.PURCHASE, 60, 96, 18, 60,
                 in.of(code + "_H_energy_price", 0.25), 5, 0, in.of(code + "_H_attendance", 60));
         ShopRates rates = new ShopRates(in.of("R_labour", 38.5), 0, in.of("R_programmer", 52), in.of("R_set_up_base", 10),
@@ -431,7 +438,8 @@ final class SamplePlan {
                 in.of("R_sales_overhead", 2.91), in.of("R_profit", 8));
         SheetWork work = new SheetWork("DC01, 2 mm", "dc01", in.of("Mat_dc01_scrap_value", 0.21), 1, 5,
                 List.of(new SheetRun("st-2500", "2500 × 1250 × 2", in.of("S_st_2500_price", 58.4), 49.06, 295.9, 5, 4.7)),
-                tools.stream().map(t -> new ToolPrice(t.getId(), t.getName(), in.of("T_" + t.getId().replace('-', '_') + "_price", 120), 0,
+                tools.stream().map(t -> new ToolPrice(t.getId(), t.getName(), in.of("T_" + t.getId().replace('-', '_')
+                        + "_price", 120), 0,
                         12, 14, 90_000)).toList());
         return new CostJob("2041 / " + machine.getName(), "EUR", locale, code, rate, rates, List.of(work), parts(in), lines(in));
     }
@@ -447,8 +455,10 @@ final class SamplePlan {
 
     private static List<CostLine> lines(Inputs in) {
         return List.of(new CostLine("l1", "WB-2210 Cover plate, left", 40, List.of(new CostLine.Need("cover", 1)),
-                List.of(new CostLine.Purchase("seal", "Seal 8 x 1200", in.of("L1_B_seal_price", 1.37), 1)), 0, List.of(10, 100, 400)),
-                new CostLine("l2", "WB-0417 Mounting bracket", 200, List.of(new CostLine.Need("bracket", 1)), List.of(), 0, List.of()));
+                List.of(new CostLine.Purchase("seal", "Seal 8 x 1200", in.of("L1_B_seal_price", 1.37), 1)), 0, List.of(10, 100,
+                        400)),
+                new CostLine("l2", "WB-0417 Mounting bracket", 200, List.of(new CostLine.Need("bracket", 1)), List.of(), 0,
+                        List.of()));
     }
 
     /** Values of inputs, changed ones by their cell name; every change must be used. */

@@ -16,11 +16,11 @@ import punchwright.engine.geometry.Point;
  * @param seconds       press time of its hits, with moves between them, without tool changes
  * @param wear          cost of wear, currency
  * @param reachMm       how far its hits reach beyond the outer contour
- * @param slugByHandMm  larger side of a slug that stays on joints and is taken out by hand; 0 where none does
+ * @param loose         what it leaves loose in the opening
  * @param why           in a short sentence
  */
 record Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, double seconds, double wear, double reachMm,
-        double slugByHandMm, String why) {
+        Loose loose, String why) {
 
     Candidate {
         pieces = List.copyOf(pieces);
@@ -44,7 +44,8 @@ record Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, d
 
     /** Cost in seconds of the machine without tool changes. */
     double cost(ChoiceWeights weights) {
-        return seconds + wear * 3600 / weights.ratePerHour() + reachMm * weights.reachSecondsPerMm();
+        return seconds + wear * 3600 / weights.ratePerHour() + reachMm * weights.reachSecondsPerMm()
+                + loose.slivers() * weights.sliverSeconds();
     }
 
     /** The same for a congruent feature elsewhere on the part. */
@@ -53,7 +54,7 @@ record Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, d
         List<Piece> moved = pieces.stream().map(p -> new Piece(p.tool(), p.kind(), p.hits().stream()
                 .map(h -> new PartHit(h.at().plus(by), h.angleDeg(), h.role())).toList())).toList();
         List<MicroJoint> held = joints.stream().map(j -> new MicroJoint(j.at().plus(by), j.widthMm())).toList();
-        return new Candidate(other, moved, held, seconds, wear, reachMm, slugByHandMm, why);
+        return new Candidate(other, moved, held, seconds, wear, reachMm, loose, why);
     }
 
     boolean clear(PartGuard guard) {

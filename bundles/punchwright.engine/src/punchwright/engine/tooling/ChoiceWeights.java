@@ -8,9 +8,11 @@ package punchwright.engine.tooling;
  * @param partsPerChange       parts that share one tool change
  * @param approachMm           travel to the first hit of an operation
  * @param reachSecondsPerMm    cost of each mm that hits reach beyond the part: a wider web
+ * @param sliverSeconds        cost of each loose sliver, which may jam
  */
-public record ChoiceWeights(double ratePerHour, double partsPerChange, double approachMm, double reachSecondsPerMm) {
+public record ChoiceWeights(double ratePerHour, double partsPerChange, double approachMm, double reachSecondsPerMm,
+        double sliverSeconds) {
 
     /** Estimates, common practice, no source. */
-    public static final ChoiceWeights USUAL = new ChoiceWeights(70, 10, 80, 0.2);
+    public static final ChoiceWeights USUAL = new ChoiceWeights(70, 10, 80, 0.2, 5);
 }

@@ -4,6 +4,7 @@ package punchwright.engine.tooling;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -16,13 +17,16 @@ import punchwright.engine.geometry.Pose;
 final class SlugCheck {
 
     private static final double DUST_MM2 = 0.05;
+    private static final double DUST_MM = 0.03;
 
     private final Geometry opening;
     private final double angleDeg;
 
-    /** The sides of slugs are measured along {@code angleDeg}. */
-    SlugCheck(Contour opening, double angleDeg) {
-        this.opening = Areas.of(opening);
+    /** The sides of slugs are measured along {@code angleDeg}; a rim of the scallop's height is left out, since
+     * cusps stay on the part. */
+    SlugCheck(Contour opening, double angleDeg, double scallopMm) {
+        double cuspMm = scallopMm + DUST_MM;
+        this.opening = Areas.of(opening).buffer(-cuspMm);
         this.angleDeg = angleDeg;
     }
 
@@ -43,6 +47,23 @@ final class SlugCheck {
             }
         }
         return largest;
+    }
+
+    /** The loose pieces that fit between two parallels nearer than {@code leastMm}: they jam between punch and die. */
+    Geometry slivers(Geometry loose, double leastMm) {
+        List<Geometry> thin = new ArrayList<>();
+        for (int i = 0; i < loose.getNumGeometries(); i++) {
+            Geometry slug = loose.getGeometryN(i);
+            if (slug.getArea() > DUST_MM2 && thin(slug, leastMm)) {
+                thin.add(slug);
+            }
+        }
+        return Areas.union(thin);
+    }
+
+    private static boolean thin(Geometry slug, double leastMm) {
+        double width = new MinimumDiameter(slug).getLength();
+        return width > DUST_MM && width < leastMm - 1e-6;
     }
 
     private double side(Geometry slug) {

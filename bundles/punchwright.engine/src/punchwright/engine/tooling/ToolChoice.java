@@ -68,20 +68,25 @@ public final class ToolChoice {
         List<Operation> operations = new ArrayList<>();
         double overrun = 0;
         for (Candidate c : taken) {
-            noteSlug(c);
+            noteLoose(c);
             operations(c, operations);
             overrun = Math.max(overrun, c.reachMm());
         }
         findings.addAll(new OutlineProof(job, guard.shape()).check(taken));
+        findings.addAll(new WebCheck(job).findings());
         noteTools(taken);
         return new OperationList(operations, overrun, findings);
     }
 
-    private void noteSlug(Candidate c) {
-        if (c.slugByHandMm() > 0) {
+    private void noteLoose(Candidate c) {
+        String subject = FeatureNames.subject(job.features().part(), c.feature());
+        if (c.loose().slivers() > 0) {
+            findings.add(Finding.at(c.feature().center(), ToolingReason.SLIVER, subject, c.loose().slivers(), job.thicknessMm()));
+        }
+        if (c.loose().slugByHandMm() > 0) {
             double falls = Math.min(job.rules().maxSlugMm(), job.machine().dropOpeningMm());
-            findings.add(Finding.at(c.feature().center(), ToolingReason.SLUG_BY_HAND,
-                    FeatureNames.subject(job.features().part(), c.feature()), c.slugByHandMm(), falls));
+            findings.add(Finding.at(c.feature().center(), ToolingReason.SLUG_BY_HAND, subject,
+                    c.loose().slugByHandMm(), falls));
         }
     }
 

@@ -62,6 +62,9 @@ final class ToolLimits {
 
     private double forceN(Tool tool) {
         Material m = job.material();
+        if (tool.shape().forms()) {
+            return FormForce.forceN(tool, m, job.thicknessMm());
+        }
         double height = tool.shear() == ShearKind.FLAT ? 0 : tool.shearHeightMm();
         return PunchingForce.flatN(ToolFootprint.cutLengthMm(tool), job.thicknessMm(), m.shearMPa())
                 * PunchingForce.shearFactor(m.group(), job.thicknessMm(), height);
@@ -80,8 +83,9 @@ final class ToolLimits {
         } else if (!tool.shape().forms()) {
             warnings.addAll(DieClearance.effect(tool.name(), clearance, need));
         }
-        return new UsableTool(tool, new Footprint(tool), force, StrippingForce.byShareN(force, share), need,
-                Double.isNaN(clearance) ? 0 : clearance, turning, wear, hitsLeft(tool), warnings);
+        boolean forms = tool.shape().forms();
+        return new UsableTool(tool, new Footprint(tool), force, forms ? 0 : StrippingForce.byShareN(force, share), forms ? 0 : need,
+                forms || Double.isNaN(clearance) ? 0 : clearance, turning, wear, hitsLeft(tool), warnings);
     }
 
     private Optional<Finding> onHand(Tool tool) {

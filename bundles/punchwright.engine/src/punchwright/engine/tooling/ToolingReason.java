@@ -45,6 +45,8 @@ public enum ToolingReason implements Reason {
     FEW_JOINTS(Severity.WARNING),
     /** Slug left hanging on joints, removed by hand: size mm, largest that falls mm. */
     SLUG_BY_HAND(Severity.NOTE),
+    /** Slivers left loose: number, sheet thickness mm. */
+    SLIVER(Severity.WARNING),
     /** A tool at a fixed angle limits how the part may lie: tool, angle deg. */
     FIXED_ANGLE(Severity.NOTE),
     /** No place left for a tool: tool. */

@@ -59,7 +59,7 @@ final class Ways {
                     && Math.abs(t.tool().widthMm() - feature.widthMm()) <= job.rules().sizeToleranceMm() + 1e-9;
             if (fits) {
                 AngleFit.angleDeg(t.tool(), t.turning(), feature.angleDeg()).ifPresent(a -> add(feature,
-                        List.of(Pieces.of(feature, t, List.of(new PartHit(feature.center(), a, HitRole.FORM)))), List.of(), 0,
+                        List.of(Pieces.of(feature, t, List.of(new PartHit(feature.center(), a, HitRole.FORM)))), List.of(), Loose.NONE,
                         "forming tool of this kind and size"));
             }
         }
@@ -68,7 +68,7 @@ final class Ways {
     private void addExact(Feature feature) {
         for (UsableTool t : tools) {
             Optional<PartHit> hit = exact.find(feature, t.tool(), t.turning());
-            hit.ifPresent(h -> add(feature, List.of(Pieces.of(feature, t, List.of(h))), List.of(), 0, "one hit makes it"));
+            hit.ifPresent(h -> add(feature, List.of(Pieces.of(feature, t, List.of(h))), List.of(), Loose.NONE, "one hit makes it"));
         }
     }
 
@@ -81,7 +81,7 @@ final class Ways {
             if (feature.isOpening()) {
                 addOpening(feature, pieces);
             } else {
-                add(feature, pieces, microJoints(path, planned), 0, why(pieces));
+                add(feature, pieces, microJoints(path, planned), Loose.NONE, why(pieces));
             }
         }
         if (feature.isOpening() && slugs(feature).largestSideMm(Areas.of(feature.contour())) > fallsMm()) {
@@ -89,25 +89,43 @@ final class Ways {
         }
     }
 
-    private static SlugCheck slugs(Feature feature) {
-        return new SlugCheck(feature.contour(), feature.angleDeg());
+    private SlugCheck slugs(Feature feature) {
+        return new SlugCheck(feature.contour(), feature.angleDeg(), job.rules().scallopMm());
     }
 
-    /** Outline with the slug falling or, where it is too large, nibbled away. */
+    /** Outline with the slug falling or, where it is too large, nibbled away; slivers are nibbled away in both. */
     private void addOpening(Feature feature, List<Piece> pieces) {
         SlugCheck check = slugs(feature);
         Geometry loose = check.loose(pieces);
         if (check.largestSideMm(loose) <= fallsMm()) {
-            add(feature, pieces, List.of(), 0, why(pieces));
+            addWithoutSlivers(feature, pieces, check, check.slivers(loose, leastWidthMm()), why(pieces));
             return;
         }
         for (UsableTool filling : fillers(pieces)) {
             List<PartHit> fill = new Filler(job.rules(), guard).hits(loose, feature.angleDeg(), filling);
             List<Piece> more = Pieces.added(feature, pieces, filling, fill);
-            if (!fill.isEmpty() && check.largestSideMm(check.loose(more)) <= fallsMm()) {
-                add(feature, more, List.of(), 0, why(pieces) + "; the inside is nibbled away");
+            Geometry left = check.loose(more);
+            if (!fill.isEmpty() && check.largestSideMm(left) <= fallsMm()) {
+                addWithoutSlivers(feature, more, check, check.slivers(left, leastWidthMm()),
+                        why(pieces) + "; the inside is nibbled away");
             }
         }
+    }
+
+    private void addWithoutSlivers(Feature feature, List<Piece> pieces, SlugCheck check, Geometry slivers, String why) {
+        List<Piece> best = pieces;
+        for (UsableTool filling : slivers.isEmpty() ? List.<UsableTool>of() : fillers(pieces)) {
+            List<Piece> more = pieces;
+            for (int i = 0; i < slivers.getNumGeometries(); i++) {
+                more = Pieces.added(feature, more, filling,
+                        new Filler(job.rules(), guard).hits(slivers.getGeometryN(i), feature.angleDeg(), filling));
+            }
+            if (best == pieces && check.slivers(check.loose(more), leastWidthMm()).isEmpty()) {
+                best = more;
+            }
+        }
+        boolean thin = best == pieces && !slivers.isEmpty();
+        add(feature, best, List.of(), new Loose(0, thin ? slivers.getNumGeometries() : 0), why);
     }
 
     /** Rectangular tools of the outline, and the largest one usable. */
@@ -127,8 +145,12 @@ final class Ways {
         for (List<Piece> pieces : outlines.cuts(feature, path, held, OutlineCutter.MOST)) {
             SlugCheck check = slugs(feature);
             double side = check.largestSideMm(check.loose(pieces));
-            add(feature, pieces, microJoints(path, held), side, why(pieces) + "; the slug stays on joints");
+            add(feature, pieces, microJoints(path, held), new Loose(side, 0), why(pieces) + "; the slug stays on joints");
         }
+    }
+
+    private double leastWidthMm() {
+        return Math.max(1, job.thicknessMm());
     }
 
     private double fallsMm() {
@@ -152,8 +174,8 @@ final class Ways {
         return "cut in " + hits + (hits == 1 ? " hit" : " hits") + " along its edge";
     }
 
-    private void add(Feature feature, List<Piece> pieces, List<MicroJoint> joints, double slugMm, String why) {
-        double seconds = slugMm > 0 ? job.machine().times().partRemovalS() : 0;
+    private void add(Feature feature, List<Piece> pieces, List<MicroJoint> joints, Loose loose, String why) {
+        double seconds = loose.slugByHandMm() > 0 ? job.machine().times().partRemovalS() : 0;
         double wear = 0;
         double reach = 0;
         for (Piece p : pieces) {
@@ -163,6 +185,6 @@ final class Ways {
                 reach = Math.max(reach, guard.reachMm(p.tool().footprint(), h));
             }
         }
-        all.add(new Candidate(feature, pieces, joints, seconds, wear, reach, slugMm, why));
+        all.add(new Candidate(feature, pieces, joints, seconds, wear, reach, loose, why));
     }
 }

@@ -20,6 +20,7 @@ final class Parts {
 
     private final Contour outer;
     private final List<Feature> openings = new ArrayList<>();
+    private final List<Feature> notches = new ArrayList<>();
     private final List<Feature> forms = new ArrayList<>();
 
     private Parts(Contour outer) {
@@ -80,9 +81,23 @@ final class Parts {
         return this;
     }
 
+    /** Makes one notch of the outer segments {@code from} to {@code to} (excluded) instead of single edges. */
+    Parts notch(FeatureKind kind, int from, int to) {
+        List<Segment> path = outer.segments().subList(from, to);
+        notches.add(new Feature(from, kind, path.getFirst().start(), 0, 0, 0, 0, null, path, ""));
+        return this;
+    }
+
+    private boolean notched(Segment s) {
+        return notches.stream().anyMatch(n -> n.path().contains(s));
+    }
+
     FeatureSet build(String name) {
         List<Feature> all = new ArrayList<>(openings);
-        for (Segment s : outer.segments()) {
+        for (Feature n : notches) {
+            all.add(new Feature(all.size() + 1, n.kind(), n.center(), 0, 0, 0, 0, null, n.path(), ""));
+        }
+        for (Segment s : outer.segments().stream().filter(s -> !notched(s)).toList()) {
             boolean arc = s instanceof Arc;
             all.add(new Feature(all.size() + 1, arc ? FeatureKind.ARC_EDGE : FeatureKind.STRAIGHT_EDGE, s.pointAt(0.5),
                     Math.toDegrees(s.end().minus(s.start()).angleRad()), s.lengthMm(), 0, arc ? ((Arc) s).radiusMm() : 0, null,

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+
+import punchwright.engine.feature.Feature;
+import punchwright.engine.finding.Finding;
+import punchwright.engine.geometry.Bounds;
+import punchwright.engine.geometry.BoxIndex;
+import punchwright.engine.press.WebRules;
+
+/** Webs between openings and from openings to the part's edge against the least web; one warning for each opening at most. */
+final class WebCheck {
+
+    private final ToolingJob job;
+    private final List<Feature> openings;
+    private final List<Geometry> lines;
+    private final BoxIndex index;
+
+    WebCheck(ToolingJob job) {
+        this.job = job;
+        openings = job.features().features().stream().filter(Feature::isOpening).toList();
+        lines = new ArrayList<>(openings.stream().map(f -> (Geometry) Areas.of(f.contour()).getExteriorRing()).toList());
+        index = new BoxIndex(openings.stream().map(f -> f.contour().bounds()).toList());
+    }
+
+    List<Finding> findings() {
+        double least = WebRules.leastWebMm(job.thicknessMm());
+        IndexedFacetDistance outer = new IndexedFacetDistance(Areas.of(job.features().shape().outer()).getExteriorRing());
+        List<Finding> findings = new ArrayList<>();
+        for (int i = 0; i < openings.size(); i++) {
+            double web = Math.min(nearest(i, least), near(i, least) ? outer.distance(lines.get(i)) : least);
+            findings.addAll(WebRules.check(FeatureNames.subject(job.features().part(), openings.get(i)), web, job.thicknessMm()));
+        }
+        return findings;
+    }
+
+    /** Whether some piece of the outer contour has its box near the opening. */
+    private boolean near(int i, double least) {
+        Bounds b = openings.get(i).contour().bounds().grown(least);
+        return job.features().shape().outer().segments().stream().anyMatch(s -> s.bounds().intersects(b));
+    }
+
+    private double nearest(int i, double least) {
+        double[] nearest = { least };
+        Bounds b = openings.get(i).contour().bounds().grown(least);
+        index.query(b, j -> {
+            if (j != i) {
+                nearest[0] = Math.min(nearest[0], new IndexedFacetDistance(lines.get(i)).distance(lines.get(j)));
+            }
+        });
+        return nearest[0];
+    }
+}

@@ -83,6 +83,10 @@ public final class ParametricParts {
         Contour one = check.contour(hole.at(Point.ORIGIN), 1);
         int columns = count(lengthMm - 2 * marginX - one.bounds().width() - arrangement.shift * pitchMm, pitchMm);
         int rows = count(widthMm - 2 * marginY - one.bounds().height(), arrangement.rowStep * pitchMm);
+        if (one.bounds().width() >= pitchMm) {
+            throw check.clash("The pitch of " + pitchMm + " mm leaves no metal between holes " + one.bounds().width() + " mm wide",
+                    "Make the pitch larger or the hole smaller");
+        }
         if (columns < 1 || rows < 1) {
             throw check.clash("No hole of " + hole.lengthMm() + " mm fits between the margins", "Make the margins or the hole smaller");
         }

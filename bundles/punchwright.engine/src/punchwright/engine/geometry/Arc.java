@@ -83,8 +83,25 @@ public record Arc(Point center, double radiusMm, double startRad, double sweepRa
 
     /** Whether the direction {@code angleRad} from the centre lies on the arc. */
     public boolean spans(double angleRad) {
+        return travelTo(angleRad) <= Math.abs(sweepRad);
+    }
+
+    @Override
+    public Arc part(double from, double to) {
+        return new Arc(center, radiusMm, startRad + from * sweepRad, (to - from) * sweepRad);
+    }
+
+    @Override
+    public double shareNearest(Point p) {
+        double along = travelTo(p.minus(center).angleRad());
+        double sweep = Math.abs(sweepRad);
+        return along <= sweep ? along / sweep : p.distance(start()) <= p.distance(end()) ? 0 : 1;
+    }
+
+    /** Angle travelled from the start until a direction from the centre is reached, 0 to below a full turn. */
+    private double travelTo(double angleRad) {
         double a = (sweepRad >= 0 ? angleRad - startRad : startRad - angleRad) % FULL;
-        return (a < 0 ? a + FULL : a) <= Math.abs(sweepRad);
+        return a < 0 ? a + FULL : a;
     }
 
     @Override

@@ -35,11 +35,20 @@ public record Line(Point start, Point end) implements Segment {
     }
 
     @Override
-    public double distance(Point p) {
+    public Line part(double from, double to) {
+        return new Line(from == 0 ? start : pointAt(from), to == 1 ? end : pointAt(to));
+    }
+
+    @Override
+    public double shareNearest(Point p) {
         Point d = end.minus(start);
         double n2 = d.dot(d);
-        double t = n2 == 0 ? 0 : Math.max(0, Math.min(1, p.minus(start).dot(d) / n2));
-        return p.distance(pointAt(t));
+        return n2 == 0 ? 0 : Math.max(0, Math.min(1, p.minus(start).dot(d) / n2));
+    }
+
+    @Override
+    public double distance(Point p) {
+        return p.distance(pointAt(shareNearest(p)));
     }
 
     @Override

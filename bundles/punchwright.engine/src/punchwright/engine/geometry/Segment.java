@@ -22,6 +22,12 @@ public sealed interface Segment permits Line, Arc {
 
     Bounds bounds();
 
+    /** The piece between two shares of the length, {@code from} below {@code to}. */
+    Segment part(double from, double to);
+
+    /** Share of the length at which the segment is nearest to the point, 0 to 1. */
+    double shareNearest(Point p);
+
     /** Least distance of a point from the segment in mm. */
     double distance(Point p);
 

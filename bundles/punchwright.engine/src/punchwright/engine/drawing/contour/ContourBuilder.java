@@ -3,6 +3,7 @@ package punchwright.engine.drawing.contour;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import punchwright.engine.finding.FindingCollector;
 import punchwright.engine.geometry.Contour;
@@ -61,29 +62,66 @@ public final class ContourBuilder {
     }
 
     private void chain(List<Piece> edges) {
+        List<Piece> loose = close(edges, false);
+        loose = withoutOverlaps(loose);
+        loose = withSplits(loose);
+        open.addAll(OpenChains.group(loose, toleranceMm));
+    }
+
+    /** Makes loops of what closes; gives the pieces that belong to none. */
+    private List<Piece> close(List<Piece> edges, boolean split) {
         Edges unique = new EdgeCleaning(toleranceMm).clean(edges);
-        duplicates = unique.duplicates();
-        unique.closed().forEach(p -> loops.add(new Loop(new Contour(p.segments()), p.exact(), false)));
+        duplicates += split ? 0 : unique.duplicates();
+        unique.closed().forEach(p -> loops.add(new Loop(new Contour(p.segments()), p.exact(), split)));
         ChainGraph graph = unique.graph();
         List<Integer> dangling = graph.peel();
         boolean[] seen = new boolean[graph.pieces.size()];
         for (int k = 0; k < seen.length; k++) {
             if (graph.alive[k] && !seen[k]) {
-                dangling.addAll(closeComponent(graph, graph.component(k, seen)));
+                dangling.addAll(closeComponent(graph, graph.component(k, seen), split));
             }
         }
-        open.addAll(OpenChains.group(graph, dangling));
-        if (unique.widestGapMm() > 1e-6) {
+        if (unique.widestGapMm() > 1e-6 && !split) {
             findings.add(ContourReason.GAPS_CLOSED, unique.widestGapMm());
         }
+        return dangling.stream().map(graph.pieces::get).toList();
+    }
+
+    private List<Piece> withoutOverlaps(List<Piece> loose) {
+        if (loose.isEmpty()) {
+            return loose;
+        }
+        List<Segment> closed = loops.stream().flatMap(l -> l.contour().segments().stream()).toList();
+        Overlaps overlaps = new Overlaps(closed, loose, toleranceMm);
+        List<Piece> kept = IntStream.range(0, loose.size()).filter(i -> !overlaps.isDropped(i)).mapToObj(loose::get).toList();
+        if (kept.size() < loose.size()) {
+            findings.add(ContourReason.OVERLAPS, loose.size() - kept.size());
+        }
+        return kept;
+    }
+
+    /** Tries once more with loose pieces cut where they meet; keeps the cuts only when something closes. */
+    private List<Piece> withSplits(List<Piece> loose) {
+        if (loose.isEmpty()) {
+            return loose;
+        }
+        Splitting splitting = new Splitting(loose, toleranceMm);
+        List<Piece> cut = splitting.pieces();
+        int before = loops.size();
+        List<Piece> left = cut.isEmpty() ? loose : close(cut, true);
+        if (loops.size() == before) {
+            return loose;
+        }
+        findings.add(ContourReason.SPLIT, splitting.cuts());
+        return left;
     }
 
     /** Makes loops of a connected component without dangling ends; gives the pieces that belong to none. */
-    private List<Integer> closeComponent(ChainGraph graph, List<Integer> group) {
+    private List<Integer> closeComponent(ChainGraph graph, List<Integer> group, boolean split) {
         boolean simple = group.stream().allMatch(k -> graph.degree(graph.from[k]) == 2 && graph.degree(graph.to[k]) == 2);
         if (simple) {
             boolean exact = group.stream().allMatch(k -> graph.pieces.get(k).exact());
-            loops.add(new Loop(walk(graph, group), exact, false));
+            loops.add(new Loop(walk(graph, group), exact, split));
             return List.of();
         }
         BranchWalk branch = new BranchWalk(graph, group);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 import punchwright.engine.geometry.Segment;
 
@@ -22,7 +23,16 @@ final class OpenChains {
         }
     }
 
-    static List<List<Segment>> group(ChainGraph graph, List<Integer> pieces) {
+    static List<List<Segment>> group(List<Piece> loose, double toleranceMm) {
+        Nodes nodes = new Nodes(toleranceMm);
+        loose.forEach(p -> {
+            nodes.add(p.start());
+            nodes.add(p.end());
+        });
+        int[] from = IntStream.range(0, loose.size()).map(k -> nodes.find(2 * k)).toArray();
+        int[] to = IntStream.range(0, loose.size()).map(k -> nodes.find(2 * k + 1)).toArray();
+        ChainGraph graph = new ChainGraph(loose, nodes, from, to);
+        List<Integer> pieces = IntStream.range(0, loose.size()).boxed().toList();
         OpenChains chains = new OpenChains(graph, pieces);
         boolean[] done = new boolean[graph.pieces.size()];
         List<List<Segment>> out = new ArrayList<>();

@@ -49,7 +49,7 @@ final class OuterOperations {
     private void addChain(List<SheetHit> sorted) {
         List<SheetHit> chain = new ArrayList<>();
         for (SheetHit next : sorted) {
-            while (chain.size() >= 2 && turn(chain.get(chain.size() - 2), chain.getLast(), next) < -1e-9) {
+            while (chain.size() >= 2 && turn(chain.get(chain.size() - 2), chain.getLast(), next) <= 0) {
                 chain.removeLast();
             }
             chain.add(next);

@@ -43,6 +43,7 @@ public final class RollupBook {
         try (Book book = new Book(library.getCurrency())) {
             PageTexts page = page();
             SheetPen first = book.sheet(texts.get("cost.summary"));
+            SheetPen charts = table.codes().isEmpty() ? null : book.sheet(texts.get("chart.sheet"));
             FigureSheets sheets = new FigureSheets(table, texts, book, page);
             sheets.writeInputs();
             sheets.writeLevels();
@@ -51,6 +52,9 @@ public final class RollupBook {
             book.describe(texts.get("cost.title") + " " + order.getNumber(), library.getName(), date());
             book.calculate();
             compare(table, sheets.cells());
+            if (charts != null) {
+                new ChartSheet(summary, first.sheet(), texts, library.getCurrency(), charts).write(page);
+            }
             book.workbook().setActiveSheet(0);
             return book.bytes();
         }

@@ -2,10 +2,13 @@
 package punchwright.sheets.cost;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+
+import org.apache.poi.ss.util.CellRangeAddress;
 
 import punchwright.model.plan.Finding;
 import punchwright.model.plan.Plan;
@@ -30,7 +33,9 @@ final class SummarySheet {
     private final Library library;
     private final Texts texts;
     private final SheetPen pen;
-    private final Map<Plan, Integer> perPieceRows = new LinkedHashMap<>();
+    private final Map<Plan, CellRangeAddress> pieceRows = new LinkedHashMap<>();
+    private final List<CellRangeAddress> lotRows = new ArrayList<>();
+    private CellRangeAddress compareRows;
 
     SummarySheet(FigureTable table, Order order, Library library, Texts texts, SheetPen pen) {
         this.table = table;
@@ -40,9 +45,19 @@ final class SummarySheet {
         this.pen = pen;
     }
 
-    /** First row (from 0) of the cost for each piece by plan, for charts. */
-    Map<Plan, Integer> perPieceRows() {
-        return perPieceRows;
+    /** Rows with the cost of a piece by line, for each plan. */
+    Map<Plan, CellRangeAddress> pieceRows() {
+        return pieceRows;
+    }
+
+    /** Rows with the lots of a line, smallest first; only lines with other lots. */
+    List<CellRangeAddress> lotRows() {
+        return lotRows;
+    }
+
+    /** Rows of the machines compared; null when none can make the order. */
+    CellRangeAddress compareRows() {
+        return compareRows;
     }
 
     void write(PageTexts page, List<Plan> plans) {
@@ -52,7 +67,6 @@ final class SummarySheet {
         compare();
         for (Map.Entry<Plan, String> plan : table.codes().entrySet()) {
             costs(plan.getKey(), plan.getValue(), "lot", Look.DEC2, Look.MONEY_TOTAL);
-            perPieceRows.put(plan.getKey(), pen.row() + 2);
             costs(plan.getKey(), plan.getValue(), "piece", Look.DEC4, Look.MONEY4_TOTAL);
         }
         lots();
@@ -61,6 +75,7 @@ final class SummarySheet {
         String rule = texts.get("cost.rule");
         pen.wide(0, LAST, rule, Look.NOTE).fit(rule, 170).next();
         page.apply(pen, 0, 0);
+        pen.onePage();
     }
 
     private void fields() {
@@ -89,6 +104,7 @@ final class SummarySheet {
                 ">compare.difference", ">compare.share");
         List<String> totals = table.codes().values().stream().map(c -> c + "M_order_total").toList();
         String least = totals.size() == 1 ? totals.get(0) : "MIN(" + String.join(",", totals) + ")";
+        compareRows = rows(pen.row(), pen.row() + totals.size() - 1);
         for (Map.Entry<Plan, String> plan : table.codes().entrySet()) {
             String code = plan.getValue();
             pen.wide(0, 2, plan.getKey().getMachine().getName(), Look.TEXT_BOLD);
@@ -117,11 +133,15 @@ final class SummarySheet {
         }
         heads.addAll(List.of(">" + texts.get("kind.total"), ">" + texts.get("kind.profit"), ">" + texts.get("kind.price")));
         pen.heads(heads.toArray(String[]::new));
+        int first = pen.row();
         for (int line = 1; table.has(code + "M_L" + line + "_total_lot"); line++) {
             pen.number(0, line, Look.TEXT_CENTER).text(1, item(line), Look.TEXT_WRAP).formula(2, "L" + line + "_quantity",
                     Look.COUNT);
             row(code + "M_L" + line + "_", "_" + per, look, total);
             pen.fit(item(line), 28).next();
+        }
+        if ("piece".equals(per)) {
+            pieceRows.put(plan, rows(first, pen.row() - 1));
         }
         if ("lot".equals(per)) {
             pen.text(0, "", Look.TEXT).text(1, texts.get("cost.order"), Look.TEXT_BOLD).text(2, "", Look.TEXT);
@@ -159,9 +179,11 @@ final class SummarySheet {
         List<Plan> plans = table.codes().keySet().stream().limit(3).toList();
         lotHeads(plans);
         for (int line = 1; table.has(any.getValue() + "M_L" + line + "_total_lot"); line++) {
-            lotRow(line, "L" + line + "_quantity", "_total_lot", "_total_piece", plans);
-            for (int lot = 1; table.has("L" + line + "_lot" + lot + "_size"); lot++) {
-                lotRow(line, "L" + line + "_lot" + lot + "_size", "_lot" + lot + "_total", "_lot" + lot + "_piece", plans);
+            int first = pen.row();
+            List<Lot> sizes = sizes(line);
+            sizes.forEach(s -> lotRow(s, plans));
+            if (sizes.size() > 1) {
+                lotRows.add(rows(first, pen.row() - 1));
             }
         }
         pen.skip(1);
@@ -183,14 +205,33 @@ final class SummarySheet {
         pen.heads(from, 2 + 4 * plans.size(), names);
     }
 
-    private void lotRow(int line, String size, String total, String piece, List<Plan> plans) {
-        pen.wide(0, 1, item(line), Look.TEXT).formula(2, size, Look.COUNT);
+    /** The ordered quantity and the other lots of a line, smallest first. */
+    private List<Lot> sizes(int line) {
+        List<Lot> sizes = new ArrayList<>();
+        sizes.add(new Lot(line, "L" + line + "_quantity", "_total_lot", "_total_piece"));
+        for (int lot = 1; table.has("L" + line + "_lot" + lot + "_size"); lot++) {
+            sizes.add(new Lot(line, "L" + line + "_lot" + lot + "_size", "_lot" + lot + "_total", "_lot" + lot + "_piece"));
+        }
+        sizes.sort(Comparator.comparingDouble(s -> table.get(s.size()).value()));
+        return sizes;
+    }
+
+    private void lotRow(Lot lot, List<Plan> plans) {
+        pen.wide(0, 1, item(lot.line()), Look.TEXT).formula(2, lot.size(), Look.COUNT);
         for (int p = 0; p < plans.size(); p++) {
-            String stem = table.codes().get(plans.get(p)) + "M_L" + line;
-            pair(3 + 4 * p, stem + total, Look.MONEY);
-            pair(5 + 4 * p, stem + piece, Look.MONEY4_TOTAL);
+            String stem = table.codes().get(plans.get(p)) + "M_L" + lot.line();
+            pair(3 + 4 * p, stem + lot.total(), Look.MONEY);
+            pair(5 + 4 * p, stem + lot.piece(), Look.MONEY4_TOTAL);
         }
         pen.next();
+    }
+
+    /** Ends of the names of a lot's cells. */
+    private record Lot(int line, String size, String total, String piece) {
+    }
+
+    private static CellRangeAddress rows(int first, int last) {
+        return new CellRangeAddress(first, last, 0, 0);
     }
 
     private void refused(List<Plan> plans) {
@@ -200,8 +241,8 @@ final class SummarySheet {
         }
         pen.section(texts.get("refused.section"), LAST);
         for (Plan plan : bare) {
-            String why = plan.getFindings().stream().filter(f -> f.getSeverity() == Severity.ERROR).map(Finding::getMessage).findFirst(
-                    )
+            String why = plan.getFindings().stream().filter(f -> f.getSeverity() == Severity.ERROR).map(Finding::getMessage)
+                    .findFirst()
                     .orElse("");
             pen.wide(0, 2, plan.getMachine().getName(), Look.TEXT_BOLD).wide(3, LAST, text(why), Look.TEXT_WRAP).fit(text(why),
                     130).next();

@@ -49,8 +49,8 @@ public final class OverviewSheet {
     private void titleBlock() {
         pen.wide(0, LAST, pages.text("process.title") + "  " + pages.number(), Look.TITLE).height(26).next();
         Order order = plan.getOrder();
-        Revision revision = pages.library().getRevisions().stream().filter(r -> r.getNumber() == plan.getLibraryRevision()).findFirst(
-                )
+        Revision revision = pages.library().getRevisions().stream().filter(r -> r.getNumber() == plan.getLibraryRevision())
+                .findFirst()
                 .orElse(null);
         boxes("title.owner", pages.library().getName(), "title.type", pages.text("process.title"), "title.number", plan.getId(),
                 "title.status", plan.getStatus() == null ? "" : pages.texts().word(plan.getStatus()));

@@ -111,8 +111,8 @@ class CostRollupWriterTest {
 
     @Test
     void aFigureThatItsFormulaDoesNotGiveIsRefused() {
-        sample.plan.getFigures().stream().filter(f -> f.getKey().equals("TR30_M_order_total")).forEach(f -> f.setValue(f.getValue() + 1))
-                ;
+        sample.plan.getFigures().stream().filter(f -> f.getKey().equals("TR30_M_order_total"))
+                .forEach(f -> f.setValue(f.getValue() + 1));
         SheetException e = assertThrows(SheetException.class, () -> written(sample.plan));
         assertTrue(e.getMessage().contains("TR30_M_order_total"), e.getMessage());
     }
@@ -126,8 +126,8 @@ class CostRollupWriterTest {
         other.plan.getFindings().add(0, finding);
         try (XSSFWorkbook book = written(sample.plan, other.plan)) {
             String text = Books.text(book);
-            assertTrue(text.contains("Machines that cannot make it") && text.contains("The sheet is longer than the machine takes."))
-                    ;
+            assertTrue(text.contains("Machines that cannot make it")
+                    && text.contains("The sheet is longer than the machine takes."));
         }
         try (XSSFWorkbook book = written(other.plan)) {
             assertTrue(Books.text(book).contains("No machine can make this order"));

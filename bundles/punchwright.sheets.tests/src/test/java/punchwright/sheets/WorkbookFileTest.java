@@ -51,8 +51,8 @@ class WorkbookFileTest {
             }
         };
         SheetException e = assertThrows(SheetException.class, () -> full.write(file, zip()));
-        assertTrue(e.getMessage().contains("x.xlsx") && e.getMessage().contains("disk is full") && e.getMessage().contains("Make room")
-                ,
+        assertTrue(e.getMessage().contains("x.xlsx") && e.getMessage().contains("disk is full") && e.getMessage()
+                .contains("Make room"),
                 e.getMessage());
         assertEquals("old", Files.readString(file));
         assertEquals(List.of("x.xlsx"), names());

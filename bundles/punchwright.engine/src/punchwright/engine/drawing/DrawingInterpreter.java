@@ -6,6 +6,7 @@ import java.util.List;
 
 import punchwright.engine.drawing.contour.ContourBuilder;
 import punchwright.engine.drawing.contour.ContourSet;
+import punchwright.engine.drawing.contour.Measure;
 import punchwright.engine.drawing.contour.Piece;
 import punchwright.engine.drawing.dxf.DrawnCurve;
 import punchwright.engine.drawing.dxf.PlaneCurves;
@@ -53,7 +54,11 @@ final class DrawingInterpreter {
         findings.leftOut().forEach((reason, n) -> findings.add(DrawingReason.MORE, n, reason.code()));
         return new DrawingResult(findings.subject(), raw.acadVersion(), mmPerUnit, raw.entities(), contours.loops(),
                 contours.openChains(), contours.shapes(), findings.findings(), uncut,
-                contours.circleDiametersMm(), contours.netAreaMm2());
+                contours.netAreaMm2(), measure(contours.drawn()));
+    }
+
+    private static DrawnMeasure measure(Measure m) {
+        return new DrawnMeasure(m.closedLoops(), m.openChains(), m.circleDiametersMm(), m.areaMm2(), m.cutLengthMm());
     }
 
     private static Bounds extent(List<DrawnCurve> curves) {

@@ -23,12 +23,12 @@ import punchwright.engine.geometry.Shape;
  * @param shapes       part shapes: outer contours with their holes, by nesting depth, in mm
  * @param findings     repairs, guesses and refusals
  * @param uncutLines   marks, places of forms and bend lines, in mm
- * @param circleDiametersMm diameters of the loops drawn as circles or as arcs of one circle, in mm, rising
  * @param areaMm2      loops of even nesting depth less those of odd depth, in mm2
+ * @param drawn        the same before repairs, as other readers count it
  */
 public record DrawingResult(String source, String acadVersion, double mmPerUnit, Map<String, Integer> entities,
         List<Contour> loops, List<List<Segment>> openChains, List<Shape> shapes, List<Finding> findings,
-        List<UncutLine> uncutLines, List<Double> circleDiametersMm, double areaMm2) {
+        List<UncutLine> uncutLines, double areaMm2, DrawnMeasure drawn) {
 
     public DrawingResult {
         entities = Collections.unmodifiableMap(new TreeMap<>(entities));
@@ -37,7 +37,11 @@ public record DrawingResult(String source, String acadVersion, double mmPerUnit,
         shapes = List.copyOf(shapes);
         findings = List.copyOf(findings);
         uncutLines = List.copyOf(uncutLines);
-        circleDiametersMm = List.copyOf(circleDiametersMm);
+    }
+
+    /** Diameters of the loops drawn as circles or as arcs of one circle, in mm, rising. */
+    public List<Double> circleDiametersMm() {
+        return drawn.circleDiametersMm();
     }
 
     /** Length of all closed contours and open chains, in mm. */

@@ -13,12 +13,11 @@ import punchwright.engine.geometry.Shape;
  * @param loops        closed contours, each once, in the order of the drawing
  * @param openChains   what does not close
  * @param shapes       part shapes by nesting depth; none inside an outline that does not close
- * @param circleDiametersMm diameters of the loops drawn as circles or as arcs of one circle, rising
  * @param netAreaMm2   loops of even nesting depth less those of odd depth, in mm2
- * @param branchLoops  how many of the loops came from knots where more than two lines meet (they stand last)
+ * @param drawn        what the drawing holds before repairs
  */
 public record ContourSet(List<Contour> loops, List<List<Segment>> openChains, List<Shape> shapes,
-        List<Double> circleDiametersMm, double netAreaMm2, int branchLoops) {
+        double netAreaMm2, Measure drawn) {
 
     public ContourSet {
         loops = List.copyOf(loops);

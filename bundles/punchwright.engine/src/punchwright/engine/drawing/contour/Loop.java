@@ -3,7 +3,11 @@ package punchwright.engine.drawing.contour;
 
 import punchwright.engine.geometry.Contour;
 
-/** A closed contour with where it comes from: drawn exactly or approximated, simple, or out of a branching component or of
- * lines that had to be cut. */
-record Loop(Contour contour, boolean exact, boolean branching) {
+/**
+ * A closed contour.
+ *
+ * @param exact    drawn as lines and arcs, not approximated
+ * @param doubtful out of a knot where more than two lines meet, or of lines that had to be cut
+ */
+record Loop(Contour contour, boolean exact, boolean doubtful) {
 }

@@ -164,13 +164,20 @@ public final class ToolLoading {
         return new ToolUse(number, tool, place, holder, insert, turning, turning ? 0 : stand.angleDeg());
     }
 
+    /** Whether a tool set by hand into the one head can be turned there: when a place that takes it turns. */
+    private boolean headTurns(Stand s) {
+        return machine.places().stream().anyMatch(p -> p.turns() && s.diameterMm() <= p.maxToolDiameterMm() + 1e-6
+                && s.forceN() <= p.forceLimitN());
+    }
+
     private void addWithoutPlace(Stand stand, List<ToolUse> uses) {
         List<Stand> tools = stand.holder() == null ? List.of(stand) : stand.inserts();
         for (Stand s : tools) {
             Tool tool = s.used().tool();
-            if (machine.headKind() == HeadKind.SINGLE_HEAD && !s.needsTurn()) {
+            boolean turning = ToolFootprint.symmetryOrder(tool) != 0 && tool.freedom() == AngleFreedom.ANY && headTurns(s);
+            if (machine.headKind() == HeadKind.SINGLE_HEAD && (turning || !s.needsTurn())) {
                 findings.add(Finding.of(ToolingReason.BY_HAND, tool.name(), tool.name()));
-                uses.add(new ToolUse(uses.size() + 1, tool, null, null, 0, false, s.angleDeg()));
+                uses.add(new ToolUse(uses.size() + 1, tool, null, null, 0, turning, turning ? 0 : s.angleDeg()));
             } else {
                 findings.add(Finding.of(ToolingReason.NO_PLACE, tool.name(), tool.name(), s.forceN() / 1000));
             }

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.planning;
+
+import java.util.List;
+
+import punchwright.engine.geometry.Shape;
+import punchwright.engine.press.Material;
+
+/**
+ * A part of an order.
+ *
+ * @param id           stable id
+ * @param name         what the shop calls it
+ * @param shape        flat shape, mm
+ * @param forms        forms beside the flat shape
+ * @param material     sheet material
+ * @param thicknessMm  sheet thickness
+ * @param quantity     pieces for this lot, at least 1
+ * @param anglesDeg    rotations that grain and visible face allow
+ */
+public record PartDemand(String id, String name, Shape shape, List<FormDemand> forms, Material material,
+        double thicknessMm, int quantity, List<Double> anglesDeg) {
+
+    public PartDemand {
+        forms = List.copyOf(forms);
+        anglesDeg = List.copyOf(anglesDeg);
+    }
+}

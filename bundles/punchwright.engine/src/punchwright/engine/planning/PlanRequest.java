@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.planning;
+
+import java.util.List;
+
+import punchwright.engine.press.Machine;
+import punchwright.engine.tooling.Holder;
+import punchwright.engine.tooling.Tool;
+
+/**
+ * One order on one machine.
+ *
+ * @param title    number of the order, for messages
+ * @param machine  press
+ * @param tools    tools owned
+ * @param holders  multi-tool holders owned
+ * @param demands  parts with quantities
+ * @param stock    sheets in stock
+ * @param rules    shop rules
+ */
+public record PlanRequest(String title, Machine machine, List<Tool> tools, List<Holder> holders, List<PartDemand> demands,
+        List<StockGroup> stock, PlanningRules rules) {
+
+    public PlanRequest {
+        tools = List.copyOf(tools);
+        holders = List.copyOf(holders);
+        demands = List.copyOf(demands);
+        stock = List.copyOf(stock);
+    }
+}

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.planning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import punchwright.engine.finding.Finding;
+
+/** Entry of the engine: plans one order on one machine. */
+public final class Planner {
+
+    private final PlanRequest request;
+    private final Progress progress;
+
+    private Planner(PlanRequest request, Progress progress) {
+        this.request = request;
+        this.progress = progress;
+    }
+
+    /**
+     * Plans an order on a machine. Never fails for a reason of the trade: what cannot be made is a finding.
+     *
+     * @param request  order, machine, tools, stock and rules
+     * @param progress told about each sheet job; asked whether to go on
+     * @return the plan with the findings of every stage
+     * @throws CancelledException when the person cancels
+     */
+    public static EnginePlan plan(PlanRequest request, Progress progress) {
+        return new Planner(request, progress).run();
+    }
+
+    private EnginePlan run() {
+        List<Finding> findings = new ArrayList<>();
+        List<SheetJob> jobs = new ArrayList<>();
+        if (request.demands().isEmpty()) {
+            findings.add(Finding.of(PlanningReason.NO_PARTS, request.title(), request.title()));
+        }
+        Map<String, List<PartDemand>> groups = bySheet();
+        int done = 0;
+        for (List<PartDemand> group : groups.values()) {
+            progress.check();
+            progress.at(SheetJobPlanner.describe(group.get(0)), (double) done++ / groups.size());
+            SheetJob job = new SheetJobPlanner(request, group, progress).plan();
+            jobs.add(job);
+            findings.addAll(job.findings());
+        }
+        progress.at(request.title(), 1);
+        return new EnginePlan(request, jobs, findings);
+    }
+
+    private Map<String, List<PartDemand>> bySheet() {
+        Map<String, List<PartDemand>> groups = new LinkedHashMap<>();
+        for (PartDemand d : request.demands()) {
+            groups.computeIfAbsent(d.material().id() + "|" + d.thicknessMm(), k -> new ArrayList<>()).add(d);
+        }
+        return groups;
+    }
+}

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.planner.operations;
+
+import java.nio.file.Path;
+import java.util.List;
+
+import punchwright.model.plan.Finding;
+import punchwright.model.plan.Plan;
+
+/**
+ * What an operation gave.
+ *
+ * @param code     how it ended
+ * @param lines    what to print, in order
+ * @param findings everything noticed
+ * @param files    what was written
+ * @param plans    plans made
+ */
+public record Outcome(ExitCode code, List<String> lines, List<Finding> findings, List<Path> files, List<Plan> plans) {
+
+    public Outcome {
+        lines = List.copyOf(lines);
+        findings = List.copyOf(findings);
+        files = List.copyOf(files);
+        plans = List.copyOf(plans);
+    }
+}

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.planner.operations;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+import punchwright.model.files.Workspace;
+import punchwright.model.plan.Finding;
+import punchwright.model.plan.Plan;
+import punchwright.model.shop.ItemStatus;
+import punchwright.model.shop.Machine;
+import punchwright.model.work.Order;
+import punchwright.planner.plans.OrderPlanning;
+
+/** Plans an order on one machine or on each, and keeps the plans in the workspace. */
+final class PlanOperation implements ShopOperation {
+
+    private final String programVersion;
+
+    PlanOperation(String programVersion) {
+        this.programVersion = programVersion;
+    }
+
+    @Override
+    public String name() {
+        return "plan";
+    }
+
+    @Override
+    public String summary() {
+        return "plan an order on a machine, or on each that is in use; keeps the plans";
+    }
+
+    @Override
+    public String usage() {
+        return "ORDER [--machine MACHINE]";
+    }
+
+    @Override
+    public Set<String> options() {
+        return Set.of("machine");
+    }
+
+    @Override
+    public Outcome run(Call call) throws IOException {
+        if (call.words().size() != 1) {
+            throw new UsageException("plan takes one order number");
+        }
+        try (Workspace workspace = Workspace.open(call.workspace())) {
+            Order order = Finder.order(workspace, call.words().get(0));
+            OrderPlanning planning = new OrderPlanning(workspace.library(), workspace.paths(), programVersion);
+            List<Plan> plans = new ArrayList<>();
+            for (Machine machine : machines(workspace, call)) {
+                plans.add(planning.plan(order, machine, call.progress()));
+            }
+            for (Plan plan : plans) {
+                workspace.put(plan);
+                workspace.save(plan);
+            }
+            return outcome(plans);
+        }
+    }
+
+    private static List<Machine> machines(Workspace workspace, Call call) throws IOException {
+        String wanted = call.option("machine", null);
+        return wanted == null ? inUse(workspace) : List.of(Finder.machine(workspace, wanted));
+    }
+
+    static List<Machine> inUse(Workspace workspace) {
+        return workspace.library().getMachines().stream().filter(m -> m.getStatus() == ItemStatus.IN_USE).toList();
+    }
+
+    private static Outcome outcome(List<Plan> plans) {
+        List<String> lines = new ArrayList<>(PlanTable.HEADER);
+        List<Finding> findings = new ArrayList<>();
+        for (Plan plan : plans) {
+            lines.addAll(PlanTable.lines(plan));
+            findings.addAll(plan.getFindings());
+        }
+        boolean any = plans.stream().anyMatch(PlanTable::proven);
+        return new Outcome(any ? ExitCode.GOOD : ExitCode.FINDINGS, lines, findings, List.of(), plans);
+    }
+}

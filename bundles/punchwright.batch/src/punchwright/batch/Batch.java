@@ -1,53 +1,106 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.batch;
 
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.InvalidPathException;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
 import punchwright.engine.EngineVersion;
+import punchwright.planner.operations.Call;
+import punchwright.planner.operations.ExitCode;
+import punchwright.planner.operations.Operations;
+import punchwright.planner.operations.Outcome;
+import punchwright.planner.operations.ShopOperation;
+import punchwright.planner.operations.UsageException;
 
 /** The command line: reads the arguments, runs what they ask for and returns the exit code. */
 public final class Batch {
 
-    /** Everything asked for was done. */
-    public static final int DONE = 0;
-    /** The arguments make no sense; nothing was done. */
-    public static final int USAGE = 2;
-
-    private static final String HELP = """
-            Usage: punchwright batch [--help | --version]
-
-            Exit codes: 0 done, 2 the arguments make no sense.""";
+    private static final Set<String> COMMON = Set.of("help", "version", "quiet");
 
     private final PrintStream out;
     private final PrintStream err;
+    private final Operations operations;
 
     /**
-     * @param out where results go
-     * @param err where errors go, one line each
+     * @param out        where results go
+     * @param err        where progress and errors go, one line each
+     * @param operations the registry
      */
-    public Batch(PrintStream out, PrintStream err) {
+    public Batch(PrintStream out, PrintStream err, Operations operations) {
         this.out = out;
         this.err = err;
+        this.operations = operations;
     }
 
     /**
      * Runs one command line.
      *
      * @param arguments the words after {@code batch}
-     * @return the exit code
+     * @return the exit code, see {@link ExitCode}
      */
     public int run(String... arguments) {
-        List<String> words = List.of(arguments);
-        if (words.equals(List.of("--version"))) {
+        try {
+            return run(CommandLine.parse(arguments)).number();
+        } catch (UsageException | InvalidPathException e) {
+            return fail(e.getMessage() + "; --help lists what can be asked for", ExitCode.USAGE);
+        } catch (IOException e) {
+            return fail(e.getMessage(), ExitCode.INPUT);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            e.printStackTrace(err);
+            return fail("a fault of the program: " + e + ". Please report it with the lines above; no file was changed by it.",
+                    ExitCode.INTERNAL);
+        }
+    }
+
+    private int fail(String message, ExitCode code) {
+        err.println("error: " + message);
+        return code.number();
+    }
+
+    private ExitCode run(CommandLine line) throws IOException {
+        if (line.options().containsKey("version")) {
             out.println("Punchwright " + EngineVersion.TEXT);
-            return DONE;
+            return ExitCode.GOOD;
         }
-        if (words.equals(List.of("--help"))) {
-            out.println(HELP);
-            return DONE;
+        if (line.operation().isEmpty()) {
+            if (line.options().containsKey("help")) {
+                out.print(Help.all(operations));
+                return ExitCode.GOOD;
+            }
+            throw new UsageException("nothing to do");
         }
-        err.println("error: " + (words.isEmpty() ? "nothing to do" : "unknown words '" + String.join(" ", words) + "'")
-                + "; --help lists what can be asked for");
-        return USAGE;
+        ShopOperation operation = operations.named(line.operation())
+                .orElseThrow(() -> new UsageException("unknown operation '" + line.operation() + "'"));
+        if (line.options().containsKey("help")) {
+            out.print(Help.of(operation));
+            return ExitCode.GOOD;
+        }
+        refuseUnknown(line, operation);
+        return print(operation.run(new Call(line.workspace(), line.words(), line.options(), progress(line))));
+    }
+
+    private static void refuseUnknown(CommandLine line, ShopOperation operation) {
+        Set<String> unknown = new TreeSet<>(line.options().keySet());
+        unknown.removeAll(COMMON);
+        unknown.removeAll(operation.options());
+        if (!unknown.isEmpty()) {
+            throw new UsageException(operation.name() + " has no option --" + String.join(", --", unknown));
+        }
+    }
+
+    private StepPrinter progress(CommandLine line) {
+        return new StepPrinter(line.options().containsKey("quiet") ? null : err);
+    }
+
+    private ExitCode print(Outcome outcome) {
+        List<String> lines = outcome.lines();
+        lines.forEach(out::println);
+        FindingLines.summary(outcome.findings()).forEach(err::println);
+        out.flush();
+        return outcome.code();
     }
 }

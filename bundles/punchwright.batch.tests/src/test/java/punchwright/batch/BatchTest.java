@@ -4,41 +4,65 @@ package punchwright.batch;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import org.junit.jupiter.api.Test;
+import java.nio.file.Path;
 
-/** Exit codes and streams of the command line. */
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import punchwright.planner.operations.ExitCode;
+import punchwright.planner.operations.ShopOperation;
+
+/** Words, exit codes and streams of the command line. */
 class BatchTest {
 
-    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private final Shell shell = new Shell();
 
-    private int run(String... arguments) {
-        return new Batch(stream(out), stream(err)).run(arguments);
-    }
-
-    private static PrintStream stream(ByteArrayOutputStream bytes) {
-        return new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    @Test
+    void helpGoesToOutListsEveryOperationAndIsASuccess() {
+        assertEquals(ExitCode.GOOD.number(), shell.run("--help"));
+        assertTrue(shell.out().startsWith("Usage:"));
+        for (ShopOperation o : Shell.OPERATIONS.all()) {
+            assertTrue(shell.out().contains("\n  " + o.name() + " "), o.name());
+        }
+        assertEquals("", shell.err());
     }
 
     @Test
-    void helpGoesToOutAndIsASuccess() {
-        assertEquals(Batch.DONE, run("--help"));
-        assertTrue(out.toString(StandardCharsets.UTF_8).startsWith("Usage:"));
-        assertEquals("", err.toString(StandardCharsets.UTF_8));
+    void eachOperationTellsItsOwnUsage() {
+        for (ShopOperation o : Shell.OPERATIONS.all()) {
+            assertEquals(ExitCode.GOOD.number(), shell.run(o.name(), "--help"));
+            assertTrue(shell.out().contains(o.name() + " " + o.usage()), o.name());
+        }
     }
 
     @Test
     void unknownWordsAreNamedOnTheErrorStream() {
-        assertEquals(Batch.USAGE, run("frobnicate"));
-        assertTrue(err.toString(StandardCharsets.UTF_8).contains("frobnicate"));
-        assertEquals("", out.toString(StandardCharsets.UTF_8));
+        assertEquals(ExitCode.USAGE.number(), shell.run("frobnicate"));
+        assertTrue(shell.err().contains("frobnicate"));
+        assertEquals("", shell.out());
     }
 
     @Test
     void noWordsAtAllAreAnError() {
-        assertEquals(Batch.USAGE, run());
+        assertEquals(ExitCode.USAGE.number(), shell.run());
+    }
+
+    @Test
+    void anOptionThatTheOperationDoesNotTakeIsNamed() {
+        assertEquals(ExitCode.USAGE.number(), shell.run("check", "--colour", "red"));
+        assertTrue(shell.err().contains("--colour"), shell.err());
+    }
+
+    @Test
+    void anOptionWithoutItsValueIsNamed() {
+        assertEquals(ExitCode.USAGE.number(), shell.run("plan", "A-1", "--machine"));
+        assertTrue(shell.err().contains("--machine"), shell.err());
+    }
+
+    @Test
+    void aFolderThatIsNoWorkspaceIsNamedWithTheWayOut(@TempDir Path folder) {
+        assertEquals(ExitCode.INPUT.number(), shell.run("--workspace", folder.toString(), "check"));
+        assertTrue(shell.err().contains(folder.toString()), shell.err());
+        assertTrue(shell.err().startsWith("error: "), shell.err());
     }
 }

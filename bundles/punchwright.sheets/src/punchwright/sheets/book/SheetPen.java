@@ -15,6 +15,8 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 public final class SheetPen {
 
     private static final int LONGEST_TEXT = 32_000;
+    /** Header and footer take 255 characters in all. */
+    private static final int LONGEST_HEADER = 90;
     private static final double POINTS_PER_LINE = 12;
     private static final int ROWS_ON_A_PAGE = 55;
 
@@ -238,7 +240,8 @@ public final class SheetPen {
 
     /** A text in a header: "&" doubled, and a leading digit parted from the size code. */
     private static String plain(String text) {
-        String doubled = text.replace("&", "&&");
+        String shown = text.length() > LONGEST_HEADER ? text.substring(0, LONGEST_HEADER) + "..." : text;
+        String doubled = shown.replace("&", "&&");
         return !doubled.isEmpty() && Character.isDigit(doubled.charAt(0)) ? " " + doubled : doubled;
     }
 }

@@ -17,11 +17,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** Cell styles of one workbook, each made once. */
 final class Styles {
 
-    private static final byte[] PETROL = {0x0B, 0x4F, 0x5C};
-    private static final byte[] PAPER = {(byte) 0xE9, (byte) 0xEE, (byte) 0xEF};
-    private static final byte[] ENTRY = {(byte) 0xFF, (byte) 0xF6, (byte) 0xDD};
-    private static final byte[] GREY = {0x55, 0x5B, 0x60};
-    private static final byte[] RULE = {(byte) 0xB4, (byte) 0xBC, (byte) 0xC0};
+    private static final byte[] PETROL = opaque(0x0B4F5C);
+    private static final byte[] PAPER = opaque(0xE9EEEF);
+    private static final byte[] ENTRY = opaque(0xFFF6DD);
+    private static final byte[] GREY = opaque(0x555B60);
+    private static final byte[] RULE = opaque(0xB4BCC0);
     private static final String FAMILY = "Arial";
     /** Room at the right of numbers, twice the width of a bracket; an indent is not drawn alike by all programs. */
     private static final String SPACE = "_)_)";
@@ -37,6 +37,11 @@ final class Styles {
         XSSFFont normal = book.getFontAt(0);
         normal.setFontName(FAMILY);
         normal.setFontHeightInPoints((short) 9);
+    }
+
+    /** Alpha, red, green, blue: the schema wants four bytes. */
+    private static byte[] opaque(int rgb) {
+        return new byte[] {(byte) 0xFF, (byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
     }
 
     XSSFCellStyle of(Look look) {

@@ -19,6 +19,7 @@ import org.apache.poi.xddf.usermodel.chart.BarGrouping;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
 import org.apache.poi.xddf.usermodel.chart.LegendPosition;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
+import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
@@ -133,6 +134,7 @@ final class ChartSheet {
         up.getOrAddMajorGridProperties().setLineProperties(line(0xD0D4D6, 0.5));
         XDDFScatterChartData curves = (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, across, up);
         curves.setVaryColors(false);
+        curves.setStyle(ScatterStyle.LINE_MARKER);
         int colour = 0;
         for (CellRangeAddress rows : rowsOfLines) {
             XDDFScatterChartData.Series series = (XDDFScatterChartData.Series) curves.addSeries(

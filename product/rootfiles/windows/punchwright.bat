@@ -18,9 +18,9 @@ if %MAJOR% LSS 21 goto nojava
 set "LAUNCHER="
 for %%f in ("%HERE%plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%f"
 if "%LAUNCHER%"=="" goto incomplete
-set "LOGGING=-Djava.util.logging.config.file=%HERE%logging.properties"
+set COMMON=-Djava.awt.headless=true "-Djava.util.logging.config.file=%HERE%logging.properties"
 if /i "%~1"=="batch" goto batch
-start "" "%JAVA%w" "%LOGGING%" %PUNCHWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" %*
+start "" "%JAVA%w" %COMMON% %PUNCHWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" %*
 exit /b 0
 
 :batch
@@ -32,7 +32,7 @@ if "%~1"=="" goto start
 set WORDS=%WORDS% "%~1"
 goto next
 :start
-"%JAVA%" -Djava.awt.headless=true "%LOGGING%" %PUNCHWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -application punchwright.batch.app -nosplash -data @none %WORDS%
+"%JAVA%" %COMMON% %PUNCHWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -application punchwright.batch.app -nosplash -data @none %WORDS%
 exit /b %ERRORLEVEL%
 
 :nojava

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.nesting;
 
+import punchwright.engine.nesting.boxes.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.nesting;
 
+import punchwright.engine.nesting.boxes.FreeSpace;
+import punchwright.engine.nesting.boxes.Work;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,7 +23,7 @@ final class BoxFiller {
     List<BoxPlacement> fill(Region region, int[] wanted, int[] order, FitRule rule) {
         List<BoxPlacement> out = new ArrayList<>();
         if (region.length() > 0 && region.width() > 0) {
-            FreeSpace free = new FreeSpace(region.length() + web, region.width() + web);
+            FreeSpace free = new FreeSpace().reset(region.length() + web, region.width() + web);
             for (int part : order) {
                 int left = wanted[part];
                 while (left > 0 && put(part, free, rule, out)) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.nesting;
 
+import punchwright.engine.nesting.boxes.FreeSpace;
+
 /** Which free rectangle a box goes into; the least score wins, ties go to the least x and then the least y. */
 enum FitRule {
     /** Least remainder on the tighter side. */

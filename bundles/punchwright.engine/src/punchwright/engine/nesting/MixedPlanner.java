@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.nesting;
 
+import punchwright.engine.nesting.boxes.Work;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -42,15 +43,16 @@ final class MixedPlanner {
     Proposal plan(long seed) {
         Judged best = null;
         for (Recipe recipe : recipes()) {
-            if (best == null || !work.spent(0.6)) {
+            if (best == null || !work.spent(0.4)) {
                 best = better(best, judge(recipe));
             }
         }
         SplittableRandom random = new SplittableRandom(seed);
-        while (!work.spent(0.9)) {
+        while (!work.spent(0.5)) {
             best = better(best, judge(changed(best.recipe, random)));
         }
-        return shrunk(best);
+        Proposal fewer = new SheetSaver(stock, parts, work).fewer(best.proposal, seed);
+        return shrunk(Proposal.BEST.compare(fewer, best.proposal) < 0 ? fewer : best.proposal);
     }
 
     private static Judged better(Judged a, Judged b) {
@@ -171,8 +173,8 @@ final class MixedPlanner {
     }
 
     /** Moves whole layouts to cheaper sheets that still take all their parts. */
-    private Proposal shrunk(Judged best) {
-        List<FilledSheet> sheets = new ArrayList<>(best.proposal.sheets());
+    private Proposal shrunk(Proposal best) {
+        List<FilledSheet> sheets = new ArrayList<>(best.sheets());
         int[] onHand = stock.onHand();
         sheets.forEach(s -> onHand[s.offer()] -= s.runs());
         for (int i = sheets.size() - 1; i >= 0; i--) {

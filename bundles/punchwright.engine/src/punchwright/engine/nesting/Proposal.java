@@ -45,6 +45,11 @@ record Proposal(List<FilledSheet> sheets, double missingMm2, double price, int r
         return new Proposal(List.copyOf(sheets), missingMm2, price, remnants, area, reach(sheets, parts));
     }
 
+    /** The same with another missing area. */
+    Proposal missing(double mm2) {
+        return new Proposal(sheets, mm2, price, remnants, areaMm2, lastReachMm);
+    }
+
     private static double reach(List<FilledSheet> sheets, List<BoxPart> parts) {
         return sheets.isEmpty() ? 0 : sheets.get(sheets.size() - 1).boxes().stream()
                 .mapToDouble(b -> Ticks.mm(b.x()) + Ticks.mm(parts.get(b.part()).turns().get(b.turn()).length())).max().orElse(0);

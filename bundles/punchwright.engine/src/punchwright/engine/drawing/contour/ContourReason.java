@@ -25,7 +25,7 @@ public enum ContourReason implements Reason {
     /** Arguments: x, y. */
     SELF_CROSSING(Severity.ERROR),
     /** Arguments: x, y. */
-    CROSSING(Severity.ERROR),
+    CROSSING(Severity.WARNING),
     /** Arguments: x, y. */
     TOUCHING(Severity.NOTE);
 

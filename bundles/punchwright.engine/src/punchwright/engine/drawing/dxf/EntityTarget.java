@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.drawing.dxf;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,6 +18,7 @@ final class EntityTarget {
     private final FindingCollector findings;
     private final Map<String, Integer> degenerate = new TreeMap<>();
     private final PolylineAssembly polyline = new PolylineAssembly();
+    private final Set<String> replaced = new HashSet<>();
     private Block block;
     private Style lastStyle = new Style("0", Style.BY_LAYER, "BYLAYER", false);
     private String lastRawType = "BYLAYER";
@@ -71,6 +73,9 @@ final class EntityTarget {
                 || !type.equals(lastRawType)) {
             lastStyle = new Style(layer, colour, type.toUpperCase(Locale.ROOT), hidden);
             lastRawType = type;
+            if (layer.indexOf('\uFFFD') >= 0 && replaced.add(layer)) {
+                findings.add(DxfReason.TEXT_REPLACED, layer);
+            }
         }
         return lastStyle;
     }

@@ -34,11 +34,6 @@ final class ParseReport {
         if (!degenerate.isEmpty()) {
             findings.add(DxfReason.DEGENERATE, degenerate.values().stream().mapToInt(Integer::intValue).sum(), list(degenerate));
         }
-        for (Layer layer : content.layers.values()) {
-            if (layer.name().indexOf('\uFFFD') >= 0) {
-                findings.add(DxfReason.TEXT_REPLACED, layer.name());
-            }
-        }
     }
 
     private void ending(TagSource tags, boolean eofMark, String lost) throws IOException {

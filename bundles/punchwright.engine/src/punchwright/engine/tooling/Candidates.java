@@ -28,12 +28,13 @@ final class Candidates {
     private final Map<Integer, List<Double>> joints;
     private final Map<String, List<Candidate>> alone = new HashMap<>();
 
-    Candidates(ToolingJob job, List<UsableTool> tools, ChoiceWeights weights) {
+    Candidates(ToolingJob job, List<Unit> units, List<UsableTool> tools, ChoiceWeights weights) {
         this.job = job;
         this.tools = tools;
         guard = new PartGuard(job.features().shape());
         time = new HitTime(job.machine(), weights);
-        joints = new TreeMap<>(JointPlan.outer(job.features().features(), job.rules()));
+        List<Feature> single = units.stream().filter(u -> u.members().size() == 1).map(Unit::feature).toList();
+        joints = new TreeMap<>(JointPlan.outer(single, job.rules()));
     }
 
     PartGuard guard() {
@@ -41,7 +42,8 @@ final class Candidates {
     }
 
     /** Cheapest first. */
-    List<Candidate> of(Feature feature) {
+    List<Candidate> of(Unit unit) {
+        Feature feature = unit.feature();
         if (feature.isOpening()) {
             List<Candidate> standing = alone.computeIfAbsent(key(feature), k -> alone(feature)).stream()
                     .map(c -> c.movedTo(feature)).filter(c -> c.clear(guard)).toList();
@@ -49,7 +51,8 @@ final class Candidates {
                 return standing;
             }
         }
-        return new Ways(job, tools, guard, time).of(feature, joints.getOrDefault(feature.number(), List.of()));
+        return new Ways(job, tools, guard, time).of(feature,
+                unit.members().size() > 1 ? List.of() : joints.getOrDefault(feature.number(), List.of()));
     }
 
     /** As if there were nothing but the opening. */

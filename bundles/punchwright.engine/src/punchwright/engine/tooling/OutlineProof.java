@@ -24,7 +24,7 @@ final class OutlineProof {
         this.shape = shape;
     }
 
-    List<Finding> check(List<Candidate> taken) {
+    List<Finding> check(List<Candidate> taken, boolean complete) {
         String part = "part " + job.features().part();
         List<Finding> findings = new ArrayList<>();
         List<MicroJoint> joints = taken.stream().filter(c -> !c.feature().isOpening()).flatMap(c -> c.joints().stream()).toList();
@@ -36,7 +36,7 @@ final class OutlineProof {
             c.joints().stream().filter(j -> cut(taken, j.at())).forEach(j ->
                     findings.add(Finding.at(j.at(), ToolingReason.JOINT_CUT, part, j.at().x(), j.at().y())));
         }
-        if (taken.size() == job.features().features().size()) {
+        if (complete) {
             uncut(taken, joints, part, findings);
         }
         return findings;

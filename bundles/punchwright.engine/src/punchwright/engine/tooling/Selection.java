@@ -1,26 +1,35 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.tooling;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
+import punchwright.engine.tooling.SetupProblem.Option;
+import punchwright.engine.tooling.SetupProblem.Solution;
+
 /**
- * Picks one candidate for each feature so that press time, wear, web and shared tool changes together are least.
+ * Picks one candidate for each unit so that press time, wear, web and shared tool changes together are least.
  *
- * <p>Each feature starts with its own cheapest; then features are revisited in order and take the candidate that is cheapest
- * given the set-ups the others use, until a round changes nothing (at most {@link #ROUNDS}). Set-ups of one tool at more
- * angles than are owned are forbidden. Deterministic; a local optimum, not a proven one.
+ * <p>Units with the same candidates always take the same one at the least cost, so they are one task with their costs added.
+ * The rest is {@link SetupProblem}: a tool at an angle it cannot be turned from is one set-up, and a tool stands at no more
+ * angles than are owned.
  */
 final class Selection {
 
-    private static final int ROUNDS = 20;
-    private static final double FORBIDDEN = 1e7;
+    /** Nodes after which a gap is stated instead of a proof. */
+    private static final int MOST_NODES = 4000;
 
     private final List<List<Candidate>> candidates;
     private final double changeSeconds;
     private final ChoiceWeights weights;
-    private final Map<String, Integer> uses = new TreeMap<>();
+    private final TreeMap<String, Integer> setups = new TreeMap<>();
+    private final List<Integer> limitOf = new ArrayList<>();
+    private final List<Integer> limits = new ArrayList<>();
+    private final Map<String, Integer> limitOfTool = new TreeMap<>();
 
     Selection(List<List<Candidate>> candidates, double changeSeconds, ChoiceWeights weights) {
         this.candidates = candidates;
@@ -28,57 +37,72 @@ final class Selection {
         this.weights = weights;
     }
 
-    /** Index of the chosen candidate for each feature; -1 where there is none. */
-    int[] choose() {
+    /**
+     * @param chosen index of the candidate of each unit; -1 where there is none or none keeps the limits
+     */
+    record Result(int[] chosen, double cost, double bound) {
+    }
+
+    Result choose() {
+        Map<String, List<Integer>> groups = new LinkedHashMap<>();
+        for (int i = 0; i < candidates.size(); i++) {
+            if (!candidates.get(i).isEmpty()) {
+                groups.computeIfAbsent(key(candidates.get(i)), k -> new ArrayList<>()).add(i);
+            }
+        }
+        List<List<Option>> tasks = groups.values().stream().map(this::task).toList();
+        double[] costs = new double[setups.size()];
+        Arrays.fill(costs, changeSeconds);
+        Solution solution = SetupSolver.solve(new SetupProblem(tasks, costs, ints(limitOf), ints(limits)), MOST_NODES);
         int[] chosen = new int[candidates.size()];
-        for (int i = 0; i < chosen.length; i++) {
-            chosen[i] = candidates.get(i).isEmpty() ? -1 : 0;
-            count(i, chosen[i], 1);
+        Arrays.fill(chosen, -1);
+        int t = 0;
+        for (List<Integer> group : groups.values()) {
+            for (int i : group) {
+                chosen[i] = Double.isInfinite(solution.cost()) ? -1 : solution.choice()[t];
+            }
+            t++;
         }
-        boolean changed = true;
-        for (int round = 0; changed && round < ROUNDS; round++) {
-            changed = false;
-            for (int i = 0; i < chosen.length; i++) {
-                count(i, chosen[i], -1);
-                int best = best(i, chosen[i]);
-                changed |= best != chosen[i];
-                chosen[i] = best;
-                count(i, best, 1);
+        return new Result(chosen, solution.cost(), solution.bound());
+    }
+
+    private String key(List<Candidate> list) {
+        StringBuilder key = new StringBuilder();
+        list.forEach(c -> key.append(c.setups()).append(Math.rint(c.cost(weights) * 1e6)));
+        return key.toString();
+    }
+
+    private List<Option> task(List<Integer> group) {
+        return candidates.get(group.getFirst()).stream().map(c -> new Option(group.size() * c.cost(weights), setups(c))).toList();
+    }
+
+    private int[] setups(Candidate c) {
+        List<Integer> numbers = new ArrayList<>();
+        for (Piece p : c.pieces()) {
+            for (String s : c.setups()) {
+                if (s.equals(p.tool().id()) || s.startsWith(p.tool().id() + "@")) {
+                    numbers.add(number(s, p.tool().tool()));
+                }
             }
         }
-        return chosen;
+        return numbers.stream().mapToInt(Integer::intValue).distinct().sorted().toArray();
     }
 
-    private void count(int feature, int candidate, int by) {
-        if (candidate >= 0) {
-            candidates.get(feature).get(candidate).setups().forEach(s -> uses.merge(s, by, Integer::sum));
-            uses.values().removeIf(n -> n == 0);
+    private int number(String setup, Tool tool) {
+        Integer known = setups.get(setup);
+        if (known != null) {
+            return known;
         }
+        int limit = limitOfTool.computeIfAbsent(tool.id(), id -> {
+            limits.add(tool.onHand());
+            return limits.size() - 1;
+        });
+        setups.put(setup, setups.size());
+        limitOf.add(limit);
+        return setups.size() - 1;
     }
 
-    private int best(int feature, int current) {
-        int best = current;
-        for (int c = 0; c < candidates.get(feature).size(); c++) {
-            if (cost(feature, c) < cost(feature, best) - 1e-9) {
-                best = c;
-            }
-        }
-        return best;
-    }
-
-    private double cost(int feature, int candidate) {
-        Candidate c = candidates.get(feature).get(candidate);
-        double cost = c.cost(weights);
-        for (String setup : c.setups()) {
-            cost += uses.containsKey(setup) ? 0 : changeSeconds;
-        }
-        return cost + (tooManyAngles(c) ? FORBIDDEN : 0);
-    }
-
-    private boolean tooManyAngles(Candidate c) {
-        TreeMap<String, Integer> all = new TreeMap<>(uses);
-        c.setups().forEach(s -> all.merge(s, 1, Integer::sum));
-        return c.pieces().stream().anyMatch(p -> all.keySet().stream().filter(s -> s.startsWith(p.tool().tool().id() + "@")).count()
-                > p.tool().tool().onHand());
+    private static int[] ints(List<Integer> list) {
+        return list.stream().mapToInt(Integer::intValue).toArray();
     }
 }

@@ -2,11 +2,7 @@
 package punchwright.engine.tooling;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 import punchwright.engine.feature.Feature;
 import punchwright.engine.finding.Finding;
@@ -23,11 +19,17 @@ public final class ToolChoice {
 
     private final ToolingJob job;
     private final ChoiceWeights weights;
+    private final ToolWishes wishes;
+    private final ToolLimits limits;
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Unit> units = new ArrayList<>();
+    private final List<List<Candidate>> candidates = new ArrayList<>();
 
-    private ToolChoice(ToolingJob job, ChoiceWeights weights) {
+    private ToolChoice(ToolingJob job, ChoiceWeights weights, ToolWishes wishes) {
         this.job = job;
         this.weights = weights;
+        this.wishes = wishes;
+        limits = new ToolLimits(job, wishes.forbidden());
     }
 
     public static OperationList choose(ToolingJob job) {
@@ -35,93 +37,61 @@ public final class ToolChoice {
     }
 
     public static OperationList choose(ToolingJob job, ChoiceWeights weights) {
-        return new ToolChoice(job, weights).run();
+        return new ToolChoice(job, weights, ToolWishes.NONE).run(false).operations();
     }
 
-    private OperationList run() {
+    /** The choice with all alternatives and a reason for every tool passed over, under the engineer's wishes. */
+    public static ToolWeighing weigh(ToolingJob job, ChoiceWeights weights, ToolWishes wishes) {
+        return new ToolChoice(job, weights, wishes).run(true);
+    }
+
+    private ToolWeighing run(boolean withWays) {
         Machine m = job.machine();
         if (job.thicknessMm() < m.minThicknessMm() - 1e-9 || job.thicknessMm() > m.maxThicknessMm() + 1e-9) {
             findings.add(Finding.of(ToolingReason.THICKNESS, "part " + job.features().part(), job.thicknessMm(), m.name(),
                     m.minThicknessMm(), m.maxThicknessMm()));
-            return new OperationList(List.of(), 0, findings);
+            return new ToolWeighing(new OperationList(List.of(), 0, findings), List.of(), 0, 0);
         }
-        ToolLimits limits = new ToolLimits(job);
-        Candidates ways = new Candidates(job, limits.usable(), weights);
-        List<List<Candidate>> all = new ArrayList<>();
-        for (Feature f : job.features().features()) {
-            all.add(ways.of(f));
-            if (all.getLast().isEmpty()) {
-                findings.add(new WhyNot(job, limits).reason(f));
+        List<Unit> wanted = Unit.of(job.features());
+        Candidates ways = new Candidates(job, wanted, limits.usable(), weights);
+        wanted.forEach(unit -> weigh(unit, ways));
+        Selection.Result result = new Selection(candidates, new HitTime(m, weights).changeSeconds(), weights).choose();
+        for (int i = 0; i < candidates.size(); i++) {
+            if (result.chosen()[i] < 0 && !candidates.get(i).isEmpty()) {
+                findings.add(Finding.of(ToolingReason.ON_HAND, subject(units.get(i).feature())));
             }
         }
-        int[] chosen = new Selection(all, new HitTime(m, weights).changeSeconds(), weights).choose();
-        List<Candidate> taken = new ArrayList<>();
-        for (int i = 0; i < chosen.length; i++) {
-            if (chosen[i] >= 0) {
-                taken.add(all.get(i).get(chosen[i]));
-            }
-        }
-        return result(taken, ways.guard());
+        OperationList operations = new OperationsOf(job, units, candidates, result.chosen(), findings).list(ways.guard());
+        List<FeatureWays> all = withWays ? new Comparison(job, limits, weights).ways(units, candidates, result.chosen()) : List.of();
+        return new ToolWeighing(operations, all, result.cost(), result.bound());
     }
 
-    private OperationList result(List<Candidate> taken, PartGuard guard) {
-        List<Operation> operations = new ArrayList<>();
-        double overrun = 0;
-        for (Candidate c : taken) {
-            noteLoose(c);
-            operations(c, operations);
-            overrun = Math.max(overrun, c.reachMm());
+    /** Adds the unit with its candidates; edges that cannot be made together are tried one by one. */
+    private void weigh(Unit unit, Candidates ways) {
+        List<Candidate> list = pinned(unit, ways.of(unit));
+        if (list.isEmpty() && unit.members().size() > 1) {
+            unit.split().forEach(u -> weigh(u, ways));
+            return;
         }
-        findings.addAll(new OutlineProof(job, guard.shape()).check(taken));
-        findings.addAll(new WebCheck(job).findings());
-        noteTools(taken);
-        return new OperationList(operations, overrun, findings);
-    }
-
-    private void noteLoose(Candidate c) {
-        String subject = FeatureNames.subject(job.features().part(), c.feature());
-        if (c.loose().slivers() > 0) {
-            findings.add(Finding.at(c.feature().center(), ToolingReason.SLIVER, subject, c.loose().slivers(), job.thicknessMm()));
-        }
-        if (c.loose().slugByHandMm() > 0) {
-            double falls = Math.min(job.rules().maxSlugMm(), job.machine().dropOpeningMm());
-            findings.add(Finding.at(c.feature().center(), ToolingReason.SLUG_BY_HAND, subject,
-                    c.loose().slugByHandMm(), falls));
+        units.add(unit);
+        candidates.add(list);
+        if (list.isEmpty()) {
+            findings.add(new WhyNot(job, limits).reason(unit.feature()));
         }
     }
 
-    private static void operations(Candidate c, List<Operation> operations) {
-        for (int i = 0; i < c.pieces().size(); i++) {
-            Piece p = c.pieces().get(i);
-            UsableTool t = p.tool();
-            operations.add(new Operation(operations.size() + 1, c.feature(), t.tool(), p.kind(), p.hits(),
-                    i == 0 ? c.joints() : List.of(), t.forceN(), t.strippingN(), t.clearanceNeedMm(), t.clearanceMm(), c.why()));
+    private List<Candidate> pinned(Unit unit, List<Candidate> list) {
+        List<String> pins = unit.members().stream().map(f -> wishes.pinned().get(f.number())).filter(id -> id != null).toList();
+        List<Candidate> kept = list.stream().filter(c -> pins.stream()
+                .allMatch(id -> c.pieces().stream().anyMatch(p -> p.tool().id().equals(id)))).toList();
+        if (kept.isEmpty() && !list.isEmpty() && unit.members().size() == 1) {
+            findings.add(Finding.at(unit.feature().center(), ToolingReason.PIN, subject(unit.feature()), String.join(", ", pins)));
+            return list;
         }
+        return kept;
     }
 
-    /** Warnings of the tools used, once each. */
-    private void noteTools(List<Candidate> taken) {
-        Map<String, UsableTool> used = new LinkedHashMap<>();
-        Map<String, Integer> hits = new LinkedHashMap<>();
-        for (Candidate c : taken) {
-            for (Piece p : c.pieces()) {
-                used.put(p.tool().id(), p.tool());
-                hits.merge(p.tool().id(), p.hits().size(), Integer::sum);
-            }
-        }
-        used.forEach((id, t) -> {
-            int n = hits.get(id);
-            findings.addAll(t.warnings());
-            if (n > t.hitsLeft()) {
-                findings.add(Finding.of(ToolingReason.GRIND_DUE, t.tool().name(), t.hitsLeft(), n));
-            }
-        });
-        Set<String> fixed = new LinkedHashSet<>();
-        for (UsableTool t : used.values()) {
-            boolean bound = t.tool().freedom() == AngleFreedom.FIXED && ToolFootprint.symmetryOrder(t.tool()) % 4 != 0;
-            if (bound && fixed.add(t.tool().id())) {
-                findings.add(Finding.of(ToolingReason.FIXED_ANGLE, t.tool().name(), t.tool().fixedAngleDeg()));
-            }
-        }
+    private String subject(Feature feature) {
+        return FeatureNames.subject(job.features().part(), feature);
     }
 }

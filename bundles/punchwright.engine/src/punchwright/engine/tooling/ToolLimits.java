@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import punchwright.engine.finding.Finding;
 import punchwright.engine.press.DieClearance;
@@ -29,11 +30,13 @@ final class ToolLimits {
 
     private final ToolingJob job;
     private final Seats seats;
+    private final Set<String> forbidden;
     private final List<UsableTool> usable = new ArrayList<>();
     private final Map<String, Finding> refused = new LinkedHashMap<>();
 
-    ToolLimits(ToolingJob job) {
+    ToolLimits(ToolingJob job, Set<String> forbidden) {
         this.job = job;
+        this.forbidden = forbidden;
         seats = new Seats(job.machine(), job.holders());
         job.tools().forEach(this::sort);
     }
@@ -89,6 +92,9 @@ final class ToolLimits {
     }
 
     private Optional<Finding> onHand(Tool tool) {
+        if (forbidden.contains(tool.id())) {
+            return Optional.of(Finding.of(ToolingReason.FORBIDDEN, tool.name()));
+        }
         if (tool.onHand() < 1) {
             return Optional.of(Finding.of(ToolingReason.NOT_ON_HAND, tool.name()));
         }

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import punchwright.engine.feature.Feature;
+import punchwright.engine.finding.Finding;
+
+/** Turns the chosen candidates into numbered operations, and says what is worth knowing about them. */
+final class OperationsOf {
+
+    private final ToolingJob job;
+    private final List<Unit> units;
+    private final List<Candidate> taken = new ArrayList<>();
+    private final List<Unit> made = new ArrayList<>();
+    private final List<Finding> findings;
+
+    OperationsOf(ToolingJob job, List<Unit> units, List<List<Candidate>> candidates, int[] chosen, List<Finding> findings) {
+        this.job = job;
+        this.units = units;
+        this.findings = findings;
+        for (int i = 0; i < chosen.length; i++) {
+            if (chosen[i] >= 0) {
+                taken.add(candidates.get(i).get(chosen[i]));
+                made.add(units.get(i));
+            }
+        }
+    }
+
+    OperationList list(PartGuard guard) {
+        List<Operation> operations = new ArrayList<>();
+        double overrun = 0;
+        for (int i = 0; i < taken.size(); i++) {
+            noteLoose(taken.get(i));
+            add(made.get(i), taken.get(i), operations);
+            overrun = Math.max(overrun, taken.get(i).reachMm());
+        }
+        findings.addAll(new OutlineProof(job, guard.shape()).check(taken, taken.size() == units.size()));
+        findings.addAll(new WebCheck(job).findings());
+        noteTools();
+        return new OperationList(operations, overrun, findings);
+    }
+
+    private void add(Unit unit, Candidate c, List<Operation> operations) {
+        String why = c.why();
+        if (unit.members().size() > 1) {
+            why += "; makes features " + unit.members().stream().map(f -> "" + f.number()).collect(Collectors.joining(", "));
+        }
+        for (int i = 0; i < c.pieces().size(); i++) {
+            Piece p = c.pieces().get(i);
+            UsableTool t = p.tool();
+            operations.add(new Operation(operations.size() + 1, nearest(unit, p), t.tool(), p.kind(), p.hits(),
+                    i == 0 ? c.joints() : List.of(), t.forceN(), t.strippingN(), t.clearanceNeedMm(), t.clearanceMm(), why));
+        }
+    }
+
+    /** The edge that the piece's first hit lies nearest to. */
+    private static Feature nearest(Unit unit, Piece p) {
+        Feature nearest = unit.members().getFirst();
+        for (Feature f : unit.members().subList(1, unit.members().size())) {
+            if (distance(f, p) < distance(nearest, p) - 1e-6) {
+                nearest = f;
+            }
+        }
+        return nearest;
+    }
+
+    private static double distance(Feature f, Piece p) {
+        return f.path().isEmpty() ? 0 : f.path().getFirst().distance(p.hits().getFirst().at());
+    }
+
+    private void noteLoose(Candidate c) {
+        String subject = FeatureNames.subject(job.features().part(), c.feature());
+        if (c.loose().slivers() > 0) {
+            findings.add(Finding.at(c.feature().center(), ToolingReason.SLIVER, subject, c.loose().slivers(), job.thicknessMm()));
+        }
+        if (c.loose().slugByHandMm() > 0) {
+            double falls = Math.min(job.rules().maxSlugMm(), job.machine().dropOpeningMm());
+            findings.add(Finding.at(c.feature().center(), ToolingReason.SLUG_BY_HAND, subject, c.loose().slugByHandMm(), falls));
+        }
+    }
+
+    /** Warnings of the tools used, once each. */
+    private void noteTools() {
+        Map<String, UsableTool> used = new LinkedHashMap<>();
+        Map<String, Integer> hits = new LinkedHashMap<>();
+        for (Candidate c : taken) {
+            for (Piece p : c.pieces()) {
+                used.put(p.tool().id(), p.tool());
+                hits.merge(p.tool().id(), p.hits().size(), Integer::sum);
+            }
+        }
+        used.forEach((id, t) -> {
+            findings.addAll(t.warnings());
+            if (hits.get(id) > t.hitsLeft()) {
+                findings.add(Finding.of(ToolingReason.GRIND_DUE, t.tool().name(), t.hitsLeft(), hits.get(id)));
+            }
+        });
+        Set<String> fixed = new LinkedHashSet<>();
+        for (UsableTool t : used.values()) {
+            boolean bound = t.tool().freedom() == AngleFreedom.FIXED && ToolFootprint.symmetryOrder(t.tool()) % 4 != 0;
+            if (bound && fixed.add(t.id())) {
+                findings.add(Finding.of(ToolingReason.FIXED_ANGLE, t.tool().name(), t.tool().fixedAngleDeg()));
+            }
+        }
+    }
+}

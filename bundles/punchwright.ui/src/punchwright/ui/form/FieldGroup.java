@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.form;
+
+import java.util.List;
+
+/**
+ * Fields under one heading, as data.
+ *
+ * @param titleKey key of the heading
+ * @param fields   in order
+ */
+public record FieldGroup(String titleKey, List<Field> fields) {
+}

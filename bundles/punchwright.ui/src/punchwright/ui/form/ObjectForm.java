@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.util.EContentAdapter;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+import punchwright.ui.session.OpenFile;
+import punchwright.ui.text.Texts;
+
+/**
+ * The form of one kind of object: a field for every value with its unit, in groups; below the heading the verdict of the model's rules,
+ * also while a person types. The form follows every change of the object, by whomever.
+ */
+public final class ObjectForm extends Composite {
+
+    private static final int COLUMNS = 6;
+    private static final int FIELD_WIDTH = 110;
+
+    private final List<FieldControl> controls = new ArrayList<>();
+    private final VerdictLine verdicts;
+    private final ScrolledComposite scroll;
+    private final Composite body;
+    private final String currency;
+    private final Function<EReference, List<? extends EObject>> candidates;
+    private final List<Control> extras = new ArrayList<>();
+    private final List<Runnable> onShow = new ArrayList<>();
+    private OpenFile file;
+    private EObject object;
+    private boolean refreshQueued;
+    private final EContentAdapter follower = new EContentAdapter() {
+        @Override
+        public void notifyChanged(Notification change) {
+            super.notifyChanged(change);
+            if (!change.isTouch()) {
+                queueRefresh();
+            }
+        }
+    };
+
+    /**
+     * A form.
+     *
+     * @param groups     what it shows
+     * @param currency   currency of money fields
+     * @param candidates what a reference can point to
+     */
+    public ObjectForm(Composite parent, List<FieldGroup> groups, String currency,
+            Function<EReference, List<? extends EObject>> candidates) {
+        super(parent, SWT.NONE);
+        this.currency = currency;
+        this.candidates = candidates;
+        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(this);
+        verdicts = new VerdictLine(this);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(verdicts);
+        scroll = new ScrolledComposite(this, SWT.V_SCROLL | SWT.H_SCROLL);
+        scroll.setExpandHorizontal(true);
+        scroll.setExpandVertical(true);
+        scroll.getVerticalBar().setIncrement(24);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(scroll);
+        body = new Composite(scroll, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(8, 4).spacing(6, 4).applyTo(body);
+        groups.forEach(this::group);
+        scroll.setContent(body);
+        addDisposeListener(e -> unfollow());
+        setInput(null, null);
+    }
+
+    private void group(FieldGroup group) {
+        Label title = new Label(body, SWT.NONE);
+        title.setText(Texts.of(group.titleKey()));
+        title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+        GridDataFactory.fillDefaults().span(COLUMNS, 1).indent(0, 8).applyTo(title);
+        Host host = new Host();
+        int cells = 0;
+        for (Field field : group.fields()) {
+            boolean wide = isWide(field);
+            if (wide && cells % 2 == 1) {
+                GridDataFactory.fillDefaults().span(COLUMNS / 2, 1).applyTo(new Label(body, SWT.NONE));
+                cells++;
+            }
+            field(field, host, wide);
+            cells += wide ? 2 : 1;
+        }
+        if (cells % 2 == 1) {
+            GridDataFactory.fillDefaults().span(COLUMNS / 2, 1).applyTo(new Label(body, SWT.NONE));
+        }
+    }
+
+    private static boolean isWide(Field field) {
+        return field.feature().isMany() || switch (field.feature().getName()) {
+            case "notes", "shearStrengthSource", "drawing", "contourDrawing" -> true;
+            default -> false;
+        };
+    }
+
+    private void field(Field field, Host host, boolean wide) {
+        Label label = new Label(body, SWT.NONE);
+        label.setText(Texts.of(field.feature()));
+        String help = Helps.of(field.feature());
+        label.setToolTipText(help);
+        FieldControl control = FieldControl.create(body, field, host);
+        control.widget().setToolTipText(help);
+        controls.add(control);
+        boolean notes = control.widget() instanceof Text && (control.widget().getStyle() & SWT.MULTI) != 0;
+        String unit = Units.of(field.feature(), currency);
+        GridDataFactory.fillDefaults().grab(true, false).hint(FIELD_WIDTH, notes ? 54 : SWT.DEFAULT)
+                .span(wide ? unit.isEmpty() ? COLUMNS - 1 : COLUMNS - 2 : 1, 1).align(SWT.FILL, SWT.CENTER).applyTo(control.widget());
+        if (!wide || !unit.isEmpty()) {
+            Label unitLabel = new Label(body, SWT.NONE);
+            unitLabel.setText(unit);
+        }
+    }
+
+    /** Puts something below the fields, over the whole width: a list of contained objects. */
+    public Composite addBlock(String titleKey, int height) {
+        Label title = new Label(body, SWT.NONE);
+        title.setText(Texts.of(titleKey));
+        title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+        GridDataFactory.fillDefaults().span(COLUMNS, 1).indent(0, 8).applyTo(title);
+        Composite block = new Composite(body, SWT.NONE);
+        GridLayoutFactory.fillDefaults().applyTo(block);
+        GridDataFactory.fillDefaults().span(COLUMNS, 1).grab(true, false).hint(SWT.DEFAULT, height).applyTo(block);
+        extras.add(block);
+        return block;
+    }
+
+    /** Called after the form shows another object or the object has changed. */
+    public void onShow(Runnable what) {
+        onShow.add(what);
+    }
+
+    /** The object shown, or null. */
+    public EObject object() {
+        return object;
+    }
+
+    /** The file of the object shown, or null. */
+    public OpenFile file() {
+        return file;
+    }
+
+    /** Shows an object; null empties the form. */
+    public void setInput(OpenFile newFile, EObject newObject) {
+        unfollow();
+        file = newFile;
+        object = newObject;
+        if (object != null) {
+            object.eAdapters().add(follower);
+        }
+        refresh();
+    }
+
+    private void unfollow() {
+        if (object != null) {
+            object.eAdapters().remove(follower);
+        }
+    }
+
+    private void queueRefresh() {
+        if (!refreshQueued && !isDisposed()) {
+            refreshQueued = true;
+            getDisplay().asyncExec(() -> {
+                refreshQueued = false;
+                if (!isDisposed()) {
+                    refresh();
+                }
+            });
+        }
+    }
+
+    private void refresh() {
+        for (FieldControl control : controls) {
+            control.widget().setEnabled(object != null);
+            control.show();
+        }
+        extras.forEach(block -> block.setEnabled(object != null));
+        verdicts.show(object == null ? List.of() : Verdicts.of(object));
+        onShow.forEach(Runnable::run);
+        scroll.setMinSize(body.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+    }
+
+    /** Brings the field of a feature into sight and gives it the focus; says whether there is one. */
+    public boolean focus(String featureName) {
+        for (FieldControl control : controls) {
+            if (control.field().feature().getName().equals(featureName)) {
+                scroll.showControl(control.widget());
+                return control.widget().setFocus();
+            }
+        }
+        return false;
+    }
+
+    @Override
+    public boolean setFocus() {
+        return !controls.isEmpty() && controls.get(0).widget().setFocus();
+    }
+
+    /** What the fields ask of the form. */
+    private final class Host implements FieldControl.Host {
+        @Override
+        public EObject object() {
+            return object;
+        }
+
+        @Override
+        public void commit(Field field, Object value) {
+            new Edits(file).set(object, field, value);
+        }
+
+        @Override
+        public void typing(Field field, Object value, String unreadable) {
+            if (unreadable != null) {
+                verdicts.show(List.of(new Verdict(0, "", Texts.of(field.feature()), unreadable, Texts.of("field.unreadable.remedy"))));
+            } else {
+                verdicts.show(Verdicts.ofTrial(object, field, value));
+            }
+        }
+
+        @Override
+        public List<? extends EObject> candidates(EReference reference) {
+            return candidates.apply(reference);
+        }
+    }
+}

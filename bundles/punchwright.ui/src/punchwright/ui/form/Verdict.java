@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.form;
+
+/**
+ * What is to be said about a value.
+ *
+ * @param rank    0 error, 1 warning, 2 note
+ * @param code    stable code; empty for a value that could not be read
+ * @param subject the object concerned
+ * @param message what is the case
+ * @param remedy  the way out
+ */
+public record Verdict(int rank, String code, String subject, String message, String remedy) {
+}

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.sheet;
+
+import java.util.List;
+
+/**
+ * What a sheet picture shows: one layout, or one part alone. All in mm, y upward.
+ *
+ * @param lengthMm  sheet along x; 0 when a part is shown without a sheet
+ * @param widthMm   sheet along y
+ * @param parts     pieces on the sheet
+ * @param groups    hits by tool in the order of the balloon numbers
+ * @param holdings  clamp arrangements in order
+ * @param joints    micro-joints
+ * @param marks     places of findings
+ */
+public record Scene(double lengthMm, double widthMm, List<Piece> parts, List<HitGroup> groups, List<Hold> holdings, List<Joint> joints,
+        List<Mark> marks) {
+
+    /** Nothing to show. */
+    public static final Scene EMPTY = new Scene(0, 0, List.of(), List.of(), List.of(), List.of(), List.of());
+
+    /**
+     * One piece of a part.
+     *
+     * @param number   number on the sheet
+     * @param label    name of the part
+     * @param contours outer contour first, then the openings
+     * @param box      bounds of the outer contour
+     */
+    public record Piece(int number, String label, List<Outline> contours, double[] box) {
+
+        /** A piece with its box worked out. */
+        public static Piece of(int number, String label, List<Outline> contours) {
+            return new Piece(number, label, contours, contours.isEmpty() ? new double[4] : contours.get(0).bounds());
+        }
+    }
+
+    /**
+     * One clamp arrangement.
+     *
+     * @param index      from 0
+     * @param clamps     clamps as boxes: least x, least y, largest x, largest y
+     * @param deadZoneMm strip round a clamp in which nothing is hit
+     * @param reachMinX  lowest x that can be hit
+     * @param reachMaxX  highest x that can be hit
+     * @param turned     clamped at the other edge
+     */
+    public record Hold(int index, List<double[]> clamps, double deadZoneMm, double reachMinX, double reachMaxX, boolean turned) {
+    }
+
+    /** A short uncut piece of an edge. */
+    public record Joint(double x, double y, double widthMm) {
+    }
+
+    /** The place of a finding: rank 0 error, 1 warning, 2 note. */
+    public record Mark(double x, double y, int rank) {
+    }
+
+    /** Number of all hits. */
+    public int hitCount() {
+        return groups.stream().mapToInt(HitGroup::size).sum();
+    }
+
+    /** What the picture spans: the sheet with its clamps, or the parts. */
+    public double[] box() {
+        double[] box = { 0, 0, lengthMm, widthMm };
+        for (Piece piece : parts) {
+            grow(box, piece.box());
+        }
+        for (Hold hold : holdings) {
+            hold.clamps().forEach(clamp -> grow(box, clamp));
+        }
+        return box;
+    }
+
+    private static void grow(double[] box, double[] by) {
+        box[0] = Math.min(box[0], by[0]);
+        box[1] = Math.min(box[1], by[1]);
+        box[2] = Math.max(box[2], by[2]);
+        box[3] = Math.max(box[3], by[3]);
+    }
+}

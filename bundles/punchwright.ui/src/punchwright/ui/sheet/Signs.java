@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.sheet;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+
+import punchwright.ui.theme.Ink;
+import punchwright.ui.theme.Inks;
+
+/** Signs of findings in a picture: octagon for an error, triangle for a warning, circle for a note. Shape first, colour second. */
+final class Signs {
+
+    private static final Ink[] INKS = { Ink.ERROR, Ink.WARNING, Ink.NOTE };
+
+    private Signs() {
+    }
+
+    /** Draws the sign of a rank (0 error, 1 warning, 2 note) about a point. */
+    static void draw(GC gc, int rank, int px, int py, int size) {
+        gc.setBackground(Inks.of(INKS[rank]));
+        gc.setForeground(Inks.of(Ink.PAPER));
+        gc.setLineWidth(2);
+        gc.setLineStyle(SWT.LINE_SOLID);
+        int r = size / 2;
+        if (rank == 2) {
+            gc.fillOval(px - r, py - r, size, size);
+            gc.drawOval(px - r, py - r, size, size);
+        } else {
+            int[] corners = rank == 0 ? polygon(8, px, py, r, Math.PI / 8) : polygon(3, px, py + r / 4, r + 1, -Math.PI / 2);
+            gc.fillPolygon(corners);
+            gc.drawPolygon(corners);
+        }
+        glyph(gc, rank, px, py, r / 2);
+    }
+
+    /** A cross for an error, a stroke for a warning or note: told apart also without colour. */
+    private static void glyph(GC gc, int rank, int px, int py, int arm) {
+        if (rank == 0) {
+            gc.drawLine(px - arm, py - arm, px + arm, py + arm);
+            gc.drawLine(px - arm, py + arm, px + arm, py - arm);
+        } else {
+            gc.drawLine(px, py - arm, px, py + arm);
+        }
+    }
+
+    private static int[] polygon(int corners, int px, int py, int r, double start) {
+        int[] points = new int[2 * corners];
+        for (int k = 0; k < corners; k++) {
+            double a = start + 2 * Math.PI * k / corners;
+            points[2 * k] = (int) Math.round(px + r * Math.cos(a));
+            points[2 * k + 1] = (int) Math.round(py + r * Math.sin(a));
+        }
+        return points;
+    }
+}

@@ -12,7 +12,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
-import org.eclipse.emf.edit.command.DeleteCommand;
+import org.eclipse.emf.edit.command.RemoveCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 
 import punchwright.ui.session.OpenFile;
@@ -54,8 +54,8 @@ public final class Edits {
         return file.run(AddCommand.create(file.domain(), owner, list, added));
     }
 
-    /** Takes objects away, and with them every reference to them inside the file set. */
+    /** Takes objects out of their list. Whoever calls has asked {@link Uses} first. */
     public boolean remove(Collection<? extends EObject> objects) {
-        return file.run(DeleteCommand.create(file.domain(), List.copyOf(objects)));
+        return file.run(RemoveCommand.create(file.domain(), List.copyOf(objects)));
     }
 }

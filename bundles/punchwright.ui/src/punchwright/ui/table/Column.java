@@ -6,27 +6,28 @@ import java.util.function.Function;
 import org.eclipse.swt.SWT;
 
 import punchwright.ui.text.Numbers;
+import punchwright.ui.text.Texts;
 
 /**
  * One column of a table, as data.
  *
- * @param key    key of the header text
+ * @param header what the header says, with the unit
  * @param width  first width in pixels at 100 %
  * @param align  {@link SWT#LEFT} or {@link SWT#RIGHT}
  * @param text   what the cell shows
  * @param order  what the column sorts by
  * @param <T>    the row
  */
-public record Column<T>(String key, int width, int align, Function<T, String> text, Function<T, Comparable<?>> order) {
+public record Column<T>(String header, int width, int align, Function<T, String> text, Function<T, Comparable<?>> order) {
 
     /** A column of words. */
     public static <T> Column<T> text(String key, int width, Function<T, String> text) {
-        return new Column<>(key, width, SWT.LEFT, row -> orEmpty(text.apply(row)), row -> orEmpty(text.apply(row)));
+        return new Column<>(Texts.of(key), width, SWT.LEFT, row -> orEmpty(text.apply(row)), row -> orEmpty(text.apply(row)));
     }
 
     /** A column of figures with fixed decimals, aligned at the decimal sign. */
     public static <T> Column<T> number(String key, int width, int decimals, Function<T, Double> value) {
-        return new Column<>(key, width, SWT.RIGHT, row -> show(value.apply(row), decimals), row -> value.apply(row));
+        return new Column<>(Texts.of(key), width, SWT.RIGHT, row -> show(value.apply(row), decimals), row -> value.apply(row));
     }
 
     /** A column of whole figures. */

@@ -58,7 +58,7 @@ public final class DataTable<T> {
 
     private void addColumn(Column<T> column) {
         TableColumn header = new TableColumn(table, column.align());
-        header.setText(Texts.of(column.key()));
+        header.setText(column.header());
         header.setWidth(column.width());
         header.setMoveable(true);
         header.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> {
@@ -211,7 +211,7 @@ public final class DataTable<T> {
         int[] order = table.getColumnOrder();
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < order.length; i++) {
-            text.append(i == 0 ? "" : "\t").append(Texts.of(columns.get(order[i]).key()));
+            text.append(i == 0 ? "" : "\t").append(columns.get(order[i]).header());
         }
         for (T row : chosen) {
             text.append(System.lineSeparator());

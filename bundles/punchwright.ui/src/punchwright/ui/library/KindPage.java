@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.library;
+
+import java.util.List;
+
+import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.util.EContentAdapter;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
+
+import punchwright.model.shop.Library;
+import punchwright.model.shop.Named;
+import punchwright.ui.form.Candidates;
+import punchwright.ui.form.ChildList;
+import punchwright.ui.form.Edits;
+import punchwright.ui.form.Fields;
+import punchwright.ui.form.NewIds;
+import punchwright.ui.form.ObjectForm;
+import punchwright.ui.form.RemoveRecords;
+import punchwright.ui.picture.PictureCanvas;
+import punchwright.ui.session.OpenFile;
+import punchwright.ui.table.Accessibles;
+import punchwright.ui.table.DataTable;
+import punchwright.ui.text.Texts;
+import punchwright.ui.theme.Icons;
+
+/** One kind of the shop's records: the table with its filter on the left, picture and form of the selected record on the right. */
+final class KindPage extends Composite {
+
+    private final ShopKind kind;
+    private final OpenFile file;
+    private final Library library;
+    private final DataTable<EObject> table;
+    private final ObjectForm form;
+    private final PictureCanvas picture;
+    private Label count;
+    private Text filter;
+    private boolean refreshQueued;
+    private final EContentAdapter follower = new EContentAdapter() {
+        @Override
+        public void notifyChanged(Notification change) {
+            super.notifyChanged(change);
+            if (!change.isTouch()) {
+                queueRefresh();
+            }
+        }
+    };
+
+    KindPage(Composite parent, ShopKind kind, OpenFile file) {
+        super(parent, SWT.NONE);
+        this.kind = kind;
+        this.file = file;
+        this.library = (Library) file.root();
+        GridLayoutFactory.fillDefaults().applyTo(this);
+        SashForm sash = new SashForm(this, SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        Composite left = new Composite(sash, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(3).spacing(6, 4).margins(4, 4).applyTo(left);
+        bar(left);
+        table = new DataTable<>(left, kind.nameKey(), Fields.columns(kind.type(), library.getCurrency(), kind.columns()));
+        GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(table.control());
+        Composite right = new Composite(sash, SWT.NONE);
+        GridLayoutFactory.fillDefaults().applyTo(right);
+        picture = new PictureCanvas(right);
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 210).applyTo(picture);
+        form = new ObjectForm(right, kind.groups(), library.getCurrency(), this::candidates);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(form);
+        kind.children().forEach(this::childList);
+        sash.setWeights(52, 48);
+        table.onSelect(this::show);
+        table.onOpen(row -> form.setFocus());
+        table.control().addListener(SWT.KeyDown, e -> {
+            if (e.keyCode == SWT.DEL) {
+                remove();
+            }
+        });
+        library.eAdapters().add(follower);
+        addDisposeListener(e -> library.eAdapters().remove(follower));
+        refresh();
+        if (!records().isEmpty()) {
+            table.select(records().get(0));
+        }
+    }
+
+    private void childList(ShopKind.Children children) {
+        EReference list = (EReference) Fields.feature(kind.type(), children.feature());
+        new ChildList(form, "list." + children.feature(), list, library.getCurrency(),
+                Fields.columns(list.getEReferenceType(), library.getCurrency(), children.columns().toArray(String[]::new)));
+    }
+
+    private void bar(Composite parent) {
+        filter = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        filter.setMessage(Texts.of("filter.hint"));
+        Accessibles.name(filter, Texts.of("filter.name"));
+        filter.addModifyListener(e -> {
+            table.filter(filter.getText());
+            count();
+        });
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
+        count = new Label(parent, SWT.RIGHT);
+        GridDataFactory.fillDefaults().hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(count);
+        ToolBar tools = new ToolBar(parent, SWT.FLAT);
+        item(tools, Icons.ADD, "record.add", this::add);
+        item(tools, Icons.DUPLICATE, "record.duplicate", this::duplicate);
+        item(tools, Icons.REMOVE, "record.remove", this::remove);
+    }
+
+    private static void item(ToolBar bar, Icons icon, String key, Runnable what) {
+        ToolItem item = new ToolItem(bar, SWT.PUSH);
+        item.setImage(icon.image());
+        item.setToolTipText(Texts.of(key));
+        item.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> what.run()));
+    }
+
+    @SuppressWarnings("unchecked")
+    private List<EObject> records() {
+        return (List<EObject>) library.eGet(kind.list());
+    }
+
+    private List<? extends EObject> candidates(EReference reference) {
+        return Candidates.of(reference, form.object());
+    }
+
+    private void queueRefresh() {
+        if (!refreshQueued && !isDisposed()) {
+            refreshQueued = true;
+            getDisplay().asyncExec(() -> {
+                refreshQueued = false;
+                if (!isDisposed()) {
+                    refresh();
+                }
+            });
+        }
+    }
+
+    private void refresh() {
+        table.setRows(records());
+        count();
+        EObject shown = form.object();
+        if (shown != null && !records().contains(shown)) {
+            show(table.first());
+        }
+        picture.redraw();
+    }
+
+    private void count() {
+        count.setText(table.shownCount() == table.totalCount() ? Texts.of("filter.all", table.totalCount())
+                : Texts.of("filter.some", table.shownCount(), table.totalCount()));
+    }
+
+    private void show(EObject record) {
+        form.setInput(record == null ? null : file, record);
+        picture.show(record);
+    }
+
+    /** Selects a record, also when the filter hides it. */
+    void select(EObject record) {
+        table.select(record);
+        if (table.first() != record) {
+            filter.setText("");
+            table.select(record);
+        }
+    }
+
+    /** The table, for tests. */
+    DataTable<EObject> table() {
+        return table;
+    }
+
+    private void add() {
+        EObject made = EcoreUtil.create(kind.type());
+        NewIds.give(made, library);
+        ((Named) made).setName(Texts.of("record.new", Texts.of("type." + kind.type().getName())));
+        insert(made);
+        form.focus("name");
+    }
+
+    private void duplicate() {
+        EObject original = table.first();
+        if (original != null) {
+            EObject copy = EcoreUtil.copy(original);
+            NewIds.give(copy, library);
+            ((Named) copy).setName(Texts.of("record.copy", ((Named) original).getName()));
+            insert(copy);
+        }
+    }
+
+    private void insert(EObject made) {
+        new Edits(file).add(library, kind.list(), made);
+        filter.setText("");
+        refresh();
+        select(made);
+    }
+
+    private void remove() {
+        RemoveRecords.from(getShell(), file, table.selection());
+    }
+
+    @Override
+    public boolean setFocus() {
+        return table.control().setFocus();
+    }
+}

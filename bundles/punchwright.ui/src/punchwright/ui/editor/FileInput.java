@@ -28,7 +28,7 @@ public record FileInput(EObject root) implements IEditorInput {
         if (root instanceof Library) {
             return Texts.of("place.shop");
         }
-        return root instanceof Named named && named.getName() != null ? named.getName() : Texts.of("type." + root.eClass().getName());
+        return root instanceof Named named && named.getName() != null ? named.getName() : Texts.of(root.eClass());
     }
 
     @Override

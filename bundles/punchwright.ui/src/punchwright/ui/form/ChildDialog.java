@@ -32,7 +32,7 @@ final class ChildDialog extends Dialog {
     @Override
     protected void configureShell(Shell shell) {
         super.configureShell(shell);
-        shell.setText(Texts.of("type." + object.eClass().getName()));
+        shell.setText(Texts.of(object.eClass()));
     }
 
     @Override
@@ -48,7 +48,7 @@ final class ChildDialog extends Dialog {
     @Override
     protected Control createDialogArea(Composite parent) {
         Composite area = (Composite) super.createDialogArea(parent);
-        FieldGroup all = Fields.all("type." + object.eClass().getName(), object.eClass());
+        FieldGroup all = Fields.all(object.eClass());
         ObjectForm form = new ObjectForm(area, List.of(all), currency, reference -> Candidates.of(reference, object));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(form);
         form.setInput(file, object);

@@ -33,13 +33,13 @@ public final class ChildList {
     private final DataTable<EObject> table;
 
     /** The list of {@code list} below a form. */
-    public ChildList(ObjectForm form, String titleKey, EReference list, String currency, List<Column<EObject>> columns) {
+    public ChildList(ObjectForm form, EReference list, String currency, List<Column<EObject>> columns) {
         this.form = form;
         this.list = list;
         this.currency = currency;
-        Composite block = form.addBlock(titleKey, HEIGHT);
+        Composite block = form.addBlock(Texts.of(list), HEIGHT);
         GridLayoutFactory.fillDefaults().numColumns(2).applyTo(block);
-        table = new DataTable<>(block, titleKey, columns);
+        table = new DataTable<>(block, Texts.of(list), columns);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.control());
         Composite buttons = new Composite(block, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(buttons);

@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * Fields under one heading, as data.
  *
- * @param titleKey key of the heading
+ * @param title  heading
  * @param fields   in order
  */
-public record FieldGroup(String titleKey, List<Field> fields) {
+public record FieldGroup(String title, List<Field> fields) {
 }

@@ -45,7 +45,7 @@ public final class Fields {
                 fields.addAll(inner(via, name.substring(point + 1)));
             }
         }
-        return new FieldGroup(titleKey, List.copyOf(fields));
+        return new FieldGroup(Texts.of(titleKey), List.copyOf(fields));
     }
 
     private static List<Field> inner(EReference via, String name) {
@@ -57,14 +57,14 @@ public final class Fields {
     }
 
     /** Every attribute and single reference of a class, for small objects. */
-    public static FieldGroup all(String titleKey, EClass type) {
+    public static FieldGroup all(EClass type) {
         List<Field> fields = new ArrayList<>();
         for (EStructuralFeature feature : type.getEAllStructuralFeatures()) {
             if (!(feature instanceof EReference r) || !r.isContainment() && !r.isMany()) {
                 fields.add(new Field(null, feature));
             }
         }
-        return new FieldGroup(titleKey, fields);
+        return new FieldGroup(Texts.of(type), fields);
     }
 
     /** A column for a feature; a name like {@code price:2} fixes the decimals, without it words or whole figures. */

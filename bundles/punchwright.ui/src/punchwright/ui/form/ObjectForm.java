@@ -82,7 +82,7 @@ public final class ObjectForm extends Composite {
 
     private void group(FieldGroup group) {
         Label title = new Label(body, SWT.NONE);
-        title.setText(Texts.of(group.titleKey()));
+        title.setText(group.title());
         title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         GridDataFactory.fillDefaults().span(COLUMNS, 1).indent(0, 8).applyTo(title);
         Host host = new Host();
@@ -127,9 +127,9 @@ public final class ObjectForm extends Composite {
     }
 
     /** Puts something below the fields, over the whole width: a list of contained objects. */
-    public Composite addBlock(String titleKey, int height) {
+    public Composite addBlock(String heading, int height) {
         Label title = new Label(body, SWT.NONE);
-        title.setText(Texts.of(titleKey));
+        title.setText(heading);
         title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         GridDataFactory.fillDefaults().span(COLUMNS, 1).indent(0, 8).applyTo(title);
         Composite block = new Composite(body, SWT.NONE);
@@ -225,7 +225,8 @@ public final class ObjectForm extends Composite {
         @Override
         public void typing(Field field, Object value, String unreadable) {
             if (unreadable != null) {
-                verdicts.show(List.of(new Verdict(0, "", Texts.of(field.feature()), unreadable, Texts.of("field.unreadable.remedy"))));
+                verdicts.show(List.of(new Verdict(0, "", Texts.of(field.feature()), unreadable,
+                        Texts.of("field.unreadable.remedy"), null, field.feature().getName())));
             } else {
                 verdicts.show(Verdicts.ofTrial(object, field, value));
             }

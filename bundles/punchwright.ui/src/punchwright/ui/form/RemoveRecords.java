@@ -27,7 +27,7 @@ public final class RemoveRecords {
         for (EObject record : records) {
             List<String> users = Uses.of(record);
             if (!users.isEmpty()) {
-                String name = record instanceof Named named ? named.getName() : Texts.of("type." + record.eClass().getName());
+                String name = record instanceof Named named ? named.getName() : Texts.of(record.eClass());
                 MessageDialog.openInformation(shell, Texts.of("record.remove"), Texts.of("record.used", name,
                         String.join(", ", users.stream().limit(NAMED).toList()) + (users.size() > NAMED ? ", \u2026" : "")));
                 return;

@@ -47,6 +47,6 @@ public final class Uses {
             at = at.eContainer();
         }
         String name = at instanceof Named named && named.getName() != null ? named.getName() : "";
-        return Texts.of("type." + at.eClass().getName()) + " " + name;
+        return Texts.of(at.eClass()) + " " + name;
     }
 }

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.form;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+
+import punchwright.model.check.Checks;
+import punchwright.model.check.Violation;
+import punchwright.model.names.Names;
 
 /** What the model's rules say about an object, as it is or as it would be. */
 public final class Verdicts {
@@ -14,11 +17,15 @@ public final class Verdicts {
     private Verdicts() {
     }
 
-    /** Verdicts on an object as it is, gravest first. */
+    /** Verdicts on an object and all it contains, gravest first. */
     public static List<Verdict> of(EObject object) {
-        List<Verdict> found = new ArrayList<>();
-        found.sort(Comparator.comparingInt(Verdict::rank));
-        return found;
+        return Checks.of(object).stream().map(Verdicts::verdict).toList();
+    }
+
+    private static Verdict verdict(Violation v) {
+        Locale locale = Locale.getDefault();
+        return new Verdict(2 - v.severity().getValue(), v.code(), Names.of(v.object(), locale), v.message(locale), v.remedy(locale), v.object(),
+                v.feature() == null ? "" : v.feature().getName());
     }
 
     /** Verdicts on an object as it would be with a value that is still being typed. The object itself is not touched. */

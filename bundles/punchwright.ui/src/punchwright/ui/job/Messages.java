@@ -24,6 +24,11 @@ public final class Messages {
         return message == null || message.isBlank() ? Texts.of("error.unknown", error.getClass().getSimpleName()) : message;
     }
 
+    /** Says something by the key of its text. */
+    public static void say(Shell shell, String key, Object... arguments) {
+        MessageDialog.openInformation(shell, Texts.of("message.title"), Texts.of(key, arguments));
+    }
+
     /** Shows an error; to be called on the UI thread. */
     public static void show(Shell shell, Throwable error) {
         MessageDialog.openError(shell, Texts.of("error.title"), of(error));

@@ -68,7 +68,7 @@ final class KindPage extends Composite {
         Composite left = new Composite(sash, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).spacing(6, 4).margins(4, 4).applyTo(left);
         bar(left);
-        table = new DataTable<>(left, kind.nameKey(), Fields.columns(kind.type(), library.getCurrency(), kind.columns()));
+        table = new DataTable<>(left, kind.plural(), Fields.columns(kind.type(), library.getCurrency(), kind.columns()));
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(table.control());
         Composite right = new Composite(sash, SWT.NONE);
         GridLayoutFactory.fillDefaults().applyTo(right);
@@ -95,7 +95,7 @@ final class KindPage extends Composite {
 
     private void childList(ShopKind.Children children) {
         EReference list = (EReference) Fields.feature(kind.type(), children.feature());
-        new ChildList(form, "list." + children.feature(), list, library.getCurrency(),
+        new ChildList(form, list, library.getCurrency(),
                 Fields.columns(list.getEReferenceType(), library.getCurrency(), children.columns().toArray(String[]::new)));
     }
 
@@ -181,7 +181,7 @@ final class KindPage extends Composite {
     private void add() {
         EObject made = EcoreUtil.create(kind.type());
         NewIds.give(made, library);
-        ((Named) made).setName(Texts.of("record.new", Texts.of("type." + kind.type().getName())));
+        ((Named) made).setName(Texts.of("record.new", Texts.of(kind.type())));
         insert(made);
         form.focus("name");
     }

@@ -31,7 +31,7 @@ public final class LibraryEditor extends FileEditor {
         folder = new TabFolder(parent, SWT.TOP);
         for (ShopKind kind : ShopKind.values()) {
             TabItem tab = new TabItem(folder, SWT.NONE);
-            tab.setText(Texts.of(kind.nameKey()));
+            tab.setText(kind.plural());
             tab.setImage(kind.icon().image());
             tab.setData(kind);
             tabs.put(kind, tab);

@@ -9,6 +9,7 @@ import org.eclipse.emf.ecore.EReference;
 import punchwright.model.shop.ShopPackage;
 import punchwright.ui.form.FieldGroup;
 import punchwright.ui.form.Fields;
+import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Icons;
 
 /**
@@ -112,9 +113,9 @@ public enum ShopKind {
         return icon;
     }
 
-    /** Key of its name in the plural. */
-    public String nameKey() {
-        return "kind." + feature;
+    /** Its name in the plural. */
+    public String plural() {
+        return Texts.of(list());
     }
 
     String[] columns() {

@@ -26,24 +26,27 @@ final class HitPainter {
     private final GC gc;
     private final Viewport view;
     private final Rectangle window;
-    private final int holdingShown;
+    private final Shown shown;
 
-    /** {@code holdingShown}: hits of other holdings are drawn faint; -1 draws all alike. */
-    HitPainter(GC gc, Viewport view, Rectangle window, int holdingShown) {
+    /** What counts; the rest is drawn faint. */
+    HitPainter(GC gc, Viewport view, Rectangle window, Shown shown) {
         this.gc = gc;
         this.view = view;
         this.window = window;
-        this.holdingShown = holdingShown;
+        this.shown = shown;
     }
 
     void draw(HitGroup group) {
-        if (holdingShown >= 0) {
-            drawPass(group, false);
+        boolean other = shown.tool() > 0 && shown.tool() != group.balloon();
+        if (other || shown.holding() >= 0) {
+            drawPass(group, false, other);
         }
-        drawPass(group, true);
+        if (!other) {
+            drawPass(group, true, false);
+        }
     }
 
-    private void drawPass(HitGroup group, boolean counts) {
+    private void drawPass(HitGroup group, boolean counts, boolean whole) {
         Ink ink = counts ? Ink.tool(group.balloon()) : Ink.FAINT;
         Color line = counts ? Inks.mixed(ink, Ink.GRAPHITE, 0.6) : Inks.of(Ink.FAINT);
         gc.setForeground(line);
@@ -63,7 +66,7 @@ final class HitPainter {
         double maxY = view.y(window.y) + reach;
         double minY = view.y(window.y + window.height) - reach;
         group.within(minX, minY, maxX, maxY, i -> {
-            if (counts == (holdingShown < 0 || group.holding(i) == holdingShown)) {
+            if (whole || counts == (shown.holding() < 0 || group.holding(i) == shown.holding())) {
                 stamp.at(view.px(group.x(i)), view.py(group.y(i)), group.angle(i));
             }
         });

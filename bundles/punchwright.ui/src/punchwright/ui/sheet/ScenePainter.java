@@ -24,16 +24,14 @@ public final class ScenePainter {
     private final Scene scene;
     private final Viewport view;
     private final Rectangle window;
-    private final int holding;
-    private final boolean withBalloons;
+    private final Shown shown;
 
-    /** A painter for one state of the window; {@code holding} -1 shows all holdings alike. */
-    public ScenePainter(Scene scene, Viewport view, Rectangle window, int holding, boolean withBalloons) {
+    /** A painter for one state of the window. */
+    public ScenePainter(Scene scene, Viewport view, Rectangle window, Shown shown) {
         this.scene = scene;
         this.view = view;
         this.window = window;
-        this.holding = holding;
-        this.withBalloons = withBalloons;
+        this.shown = shown;
     }
 
     /** Draws everything but what is selected. */
@@ -44,20 +42,21 @@ public final class ScenePainter {
         gc.fillRectangle(window);
         sheet(gc);
         scene.parts().forEach(piece -> part(gc, piece));
-        HitPainter hits = new HitPainter(gc, view, window, holding);
+        HitPainter hits = new HitPainter(gc, view, window, shown);
         scene.groups().forEach(hits::draw);
         gc.setAntialias(SWT.ON);
         scene.joints().forEach(joint -> joint(gc, joint));
         holds().forEach(hold -> clamps(gc, hold));
         dimensions(gc);
         scene.marks().forEach(mark -> mark(gc, mark));
-        if (withBalloons) {
+        if (shown.balloons()) {
             balloons(gc);
         }
     }
 
     private List<Scene.Hold> holds() {
-        return holding < 0 ? scene.holdings() : scene.holdings().stream().filter(h -> h.index() == holding).toList();
+        return shown.holding() < 0 ? scene.holdings()
+                : scene.holdings().stream().filter(h -> h.index() == shown.holding()).toList();
     }
 
     private void sheet(GC gc) {
@@ -138,7 +137,7 @@ public final class ScenePainter {
             box(gc, c[0], c[1], c[2], c[3], false);
         }
         Pen.centre(gc, Ink.ACCENT);
-        if (holding >= 0 || scene.holdings().size() == 1) {
+        if (shown.holding() >= 0 || scene.holdings().size() == 1) {
             reach(gc, hold.reachMinX());
             reach(gc, hold.reachMaxX());
         }
@@ -189,7 +188,7 @@ public final class ScenePainter {
     }
 
     private void balloons(GC gc) {
-        for (Balloons.Balloon b : Balloons.place(scene, view, window.width, holding)) {
+        for (Balloons.Balloon b : Balloons.place(scene, view, window.width, shown.holding())) {
             int x = view.px(b.group().x(b.hit()));
             int y = view.py(b.group().y(b.hit()));
             double angle = Math.atan2(y - b.py(), x - b.px());

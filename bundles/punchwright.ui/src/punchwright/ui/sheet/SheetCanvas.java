@@ -36,9 +36,8 @@ public final class SheetCanvas extends Canvas {
     private Scene scene = Scene.EMPTY;
     private Viewport view = new Viewport(1, 0, 0);
     private boolean fitted = true;
-    private int holding = -1;
+    private Shown shown = Shown.ALL;
     private int selected = -1;
-    private boolean balloons = true;
 
     private Image kept;
     private Viewport keptView;
@@ -74,7 +73,7 @@ public final class SheetCanvas extends Canvas {
     public void setScene(Scene newScene) {
         scene = newScene;
         selected = -1;
-        holding = -1;
+        shown = Shown.ALL.withBalloons(shown.balloons());
         fit();
     }
 
@@ -86,13 +85,21 @@ public final class SheetCanvas extends Canvas {
 
     /** Draws the hits of this holding only, the others faint; -1 all. */
     public void showHolding(int index) {
-        holding = index;
+        shown = shown.withHolding(index);
         refresh();
+    }
+
+    /** Draws the hits of this tool only, the others faint; 0 all. */
+    public void showTool(int balloon) {
+        if (balloon != shown.tool()) {
+            shown = shown.withTool(balloon);
+            refresh();
+        }
     }
 
     /** Switches the balloons. */
     public void showBalloons(boolean show) {
-        balloons = show;
+        shown = shown.withBalloons(show);
         refresh();
     }
 
@@ -231,7 +238,7 @@ public final class SheetCanvas extends Canvas {
         GC gc = new GC(kept);
         try {
             gc.setFont(getFont());
-            new ScenePainter(scene, view, window, holding, balloons).draw(gc);
+            new ScenePainter(scene, view, window, shown).draw(gc);
         } finally {
             gc.dispose();
         }
@@ -327,7 +334,7 @@ public final class SheetCanvas extends Canvas {
         pressed = null;
         setCursor(null);
         if (click) {
-            choose(Pick.hit(scene, view, view.x(e.x), view.y(e.y), holding).map(f -> f.group().number(f.hit())).orElse(-1));
+            choose(Pick.hit(scene, view, view.x(e.x), view.y(e.y), shown.holding()).map(f -> f.group().number(f.hit())).orElse(-1));
         }
     }
 

@@ -20,7 +20,6 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
-import punchwright.ui.text.Texts;
 
 /**
  * A native table over rows of any number: cells are asked for when they are shown. Sorts by a click on a header, filters by words, copies
@@ -37,14 +36,13 @@ public final class DataTable<T> {
     private Consumer<T> onSelect = row -> { };
     private Consumer<T> onOpen = row -> { };
 
-    /** A table whose accessible name is the text of {@code nameKey}. */
-    public DataTable(Composite parent, String nameKey, List<Column<T>> columns) {
+    /** A table with an accessible name. */
+    public DataTable(Composite parent, String name, List<Column<T>> columns) {
         this.columns = columns;
         this.rows = new Rows<>(columns);
         table = new Table(parent, SWT.VIRTUAL | SWT.FULL_SELECTION | SWT.MULTI | SWT.BORDER);
         table.setHeaderVisible(true);
-        table.setData("name", nameKey);
-        Accessibles.name(table, Texts.of(nameKey));
+        Accessibles.name(table, name);
         columns.forEach(this::addColumn);
         table.addListener(SWT.SetData, this::fill);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> onSelect.accept(first())));
@@ -192,6 +190,14 @@ public final class DataTable<T> {
             table.setSelection(index);
             table.showSelection();
             onSelect.accept(row);
+        }
+    }
+
+    /** Selects rows and brings the first into sight; the listener is not told. */
+    public void markOnly(List<T> marked) {
+        mark(marked);
+        if (table.getSelectionIndex() >= 0) {
+            table.showSelection();
         }
     }
 

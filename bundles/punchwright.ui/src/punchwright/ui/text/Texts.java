@@ -7,7 +7,10 @@ import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 
 import org.eclipse.emf.common.util.Enumerator;
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EStructuralFeature;
+
+import punchwright.model.names.Names;
 
 /** The visible texts in the language of the user, from {@code texts.properties} and its German twin. */
 public final class Texts {
@@ -29,7 +32,7 @@ public final class Texts {
         if (pattern == null) {
             return "!" + key + "!";
         }
-        return arguments.length == 0 ? pattern : new MessageFormat(pattern, Locale.getDefault()).format(arguments);
+        return new MessageFormat(pattern, Locale.getDefault()).format(arguments);
     }
 
     /** The text of a key, or null. */
@@ -41,13 +44,18 @@ public final class Texts {
         }
     }
 
-    /** The name of a literal, as {@code enum.ToolShape.ROUND}. */
+    /** The name of a literal, from the model. */
     public static String of(Enumerator literal) {
-        return literal == null ? "" : of("enum." + literal.getClass().getSimpleName() + "." + literal.getName());
+        return literal == null ? "" : Names.of(literal, Locale.getDefault());
     }
 
-    /** The name of a feature of an object, as {@code field.Tool.lengthMm}; fields of common ancestors are named once. */
+    /** The name of a feature, from the model. */
     public static String of(EStructuralFeature feature) {
-        return of("field." + feature.getEContainingClass().getName() + "." + feature.getName());
+        return Names.of(feature, Locale.getDefault());
+    }
+
+    /** The name of a class, from the model. */
+    public static String of(EClass type) {
+        return Names.of(type, Locale.getDefault());
     }
 }

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.job;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.jface.dialogs.TitleAreaDialog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+
+import punchwright.model.shop.Material;
+import punchwright.model.shop.ShopPackage;
+import punchwright.model.work.Part;
+import punchwright.model.work.WorkFactory;
+import punchwright.model.work.WorkPackage;
+import punchwright.ui.session.Session;
+import punchwright.ui.table.Accessibles;
+import punchwright.ui.text.Numbers;
+import punchwright.ui.text.Texts;
+
+/** What a drawing does not say about a part. */
+final class ImportDialog extends TitleAreaDialog {
+
+    private final Session session;
+    private final Path drawing;
+    private final List<Material> materials;
+    private Text name;
+    private Text number;
+    private Combo material;
+    private Combo thickness;
+    private Part part;
+
+    ImportDialog(Shell parent, Session session, Path drawing) {
+        super(parent);
+        this.session = session;
+        this.drawing = drawing;
+        this.materials = session.workspace().library().getMaterials();
+        setHelpAvailable(false);
+    }
+
+    @Override
+    protected Control createDialogArea(Composite parent) {
+        Composite area = (Composite) super.createDialogArea(parent);
+        setTitle(Texts.of("import.title"));
+        setMessage(Texts.of("import.message", drawing.getFileName()));
+        Composite body = new Composite(area, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(12, 12).applyTo(body);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
+        String stem = drawing.getFileName().toString().replaceFirst("\\.[^.]*$", "");
+        number = text(body, WorkPackage.Literals.ITEM__NUMBER, stem);
+        name = text(body, ShopPackage.Literals.NAMED__NAME, stem);
+        material = combo(body, WorkPackage.Literals.PART__MATERIAL, SWT.READ_ONLY);
+        materials.forEach(m -> material.add(m.getName()));
+        thickness = combo(body, WorkPackage.Literals.PART__THICKNESS_MM, SWT.NONE);
+        material.addListener(SWT.Selection, e -> thicknesses());
+        if (!materials.isEmpty()) {
+            material.select(0);
+            thicknesses();
+        }
+        return area;
+    }
+
+    private static Text text(Composite parent, EStructuralFeature key, String value) {
+        label(parent, key);
+        Text text = new Text(parent, SWT.BORDER);
+        text.setText(value);
+        Accessibles.name(text, Texts.of(key));
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(text);
+        return text;
+    }
+
+    private static Combo combo(Composite parent, EStructuralFeature key, int style) {
+        label(parent, key);
+        Combo combo = new Combo(parent, style);
+        Accessibles.name(combo, Texts.of(key));
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(combo);
+        return combo;
+    }
+
+    private static void label(Composite parent, EStructuralFeature key) {
+        new Label(parent, SWT.NONE).setText(Texts.of(key));
+    }
+
+    private void thicknesses() {
+        Material chosen = materials.get(material.getSelectionIndex());
+        thickness.setItems(chosen.getThicknessesMm().stream().map(Numbers::plain).toArray(String[]::new));
+        thickness.select(0);
+    }
+
+    @Override
+    protected void okPressed() {
+        OptionalDouble mm = Numbers.parse(thickness.getText());
+        if (material.getSelectionIndex() < 0) {
+            setErrorMessage(Texts.of("import.noMaterial"));
+        } else if (mm.isEmpty() || mm.getAsDouble() <= 0) {
+            setErrorMessage(Texts.of("import.noThickness", thickness.getText()));
+        } else {
+            part = WorkFactory.eINSTANCE.createPart();
+            part.setId(freeId(number.getText()));
+            part.setNumber(number.getText().strip());
+            part.setName(name.getText().strip());
+            part.setMaterial(materials.get(material.getSelectionIndex()));
+            part.setThicknessMm(mm.getAsDouble());
+            super.okPressed();
+        }
+    }
+
+    /** An identifier from the number that no item carries yet. */
+    private String freeId(String wanted) {
+        String stem = wanted.strip().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9._-]+", "-").replaceFirst("^[^a-z0-9]+", "");
+        String id = stem.isEmpty() ? "part" : stem;
+        int next = 2;
+        String free = id;
+        while (session.workspace().item(free).isPresent()) {
+            free = id + "-" + next++;
+        }
+        return free;
+    }
+
+    /** The part without its shape, after OK. */
+    Part part() {
+        return part;
+    }
+}

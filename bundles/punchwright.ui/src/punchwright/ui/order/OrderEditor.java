@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.order;
+
+import java.util.List;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+
+import punchwright.model.shop.Library;
+import punchwright.model.work.Order;
+import punchwright.model.work.WorkPackage;
+import punchwright.ui.editor.FileEditor;
+import punchwright.ui.form.Candidates;
+import punchwright.ui.form.ChildList;
+import punchwright.ui.form.Fields;
+import punchwright.ui.form.ObjectForm;
+import punchwright.ui.session.Session;
+
+/** An order: what is wanted, and which machine makes it in what time at what cost. */
+public final class OrderEditor extends FileEditor {
+
+    /** The identifier in plugin.xml. */
+    public static final String ID = "punchwright.ui.order";
+
+    private ObjectForm form;
+    private MachineChoice choice;
+
+    @Override
+    protected void createContent(Composite parent) {
+        SashForm sash = new SashForm(parent, SWT.VERTICAL);
+        String currency = Session.current().map(s -> s.workspace().library()).map(Library::getCurrency).orElse("");
+        form = new ObjectForm(sash, List.of(Fields.group("group.general", WorkPackage.Literals.ORDER, "name", "id", "number", "customer",
+                "received", "dueDate", "state", "notes")), currency, r -> Candidates.of(r, file().root()));
+        EReference lines = WorkPackage.Literals.ORDER__LINES;
+        new ChildList(form, lines, currency,
+                Fields.columns(lines.getEReferenceType(), currency, "item 300", "quantity 90", "lots 150", "dueDate 100"));
+        form.setInput(file(), file().root());
+        choice = new MachineChoice(sash, (Order) file().root(), getSite().getWorkbenchWindow());
+        sash.setWeights(58, 42);
+    }
+
+    /** The machines this order can be planned on. */
+    public MachineChoice choice() {
+        return choice;
+    }
+
+    @Override
+    public void reveal(EObject object) {
+        form.setFocus();
+    }
+
+    @Override
+    public void setFocus() {
+        form.setFocus();
+    }
+}

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.plan;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.TabFolder;
+import org.eclipse.swt.widgets.TabItem;
+
+import punchwright.model.plan.Layout;
+import punchwright.model.plan.Operation;
+import punchwright.model.plan.Plan;
+import punchwright.model.plan.SheetJob;
+import punchwright.model.plan.ToolUse;
+import punchwright.ui.findings.FindingRow;
+import punchwright.ui.findings.FindingTable;
+import punchwright.ui.sheet.ScenePainter;
+import punchwright.ui.table.DataTable;
+import punchwright.ui.text.Texts;
+
+/** The tables beside the sheet: tools, operations, times, ledger, findings. */
+final class PlanTabs extends Composite {
+
+    private static final int BALLOON_WIDTH = 26;
+
+    private final DataTable<ToolUse> tools;
+    private final DataTable<Operation> operations;
+    private final DataTable<Times.Line> times;
+    private final FindingTable findings;
+    private Consumer<ToolUse> onTool = use -> { };
+    private ToolUse marked;
+
+    PlanTabs(Composite parent, Plan plan) {
+        super(parent, SWT.NONE);
+        setLayout(new FillLayout());
+        TabFolder folder = new TabFolder(this, SWT.TOP);
+        tools = new DataTable<>(folder, Texts.of("plan.tools"), PlanColumns.TOOLS);
+        operations = new DataTable<>(folder, Texts.of("plan.operations"), PlanColumns.OPERATIONS);
+        times = new DataTable<>(folder, Texts.of("plan.times"), PlanColumns.TIMES);
+        LedgerTree ledger = new LedgerTree(folder);
+        findings = new FindingTable(folder);
+        tab(folder, "plan.tools", tools.control());
+        tab(folder, "plan.operations", operations.control());
+        tab(folder, "plan.times", times.control());
+        tab(folder, "plan.ledger", ledger.control());
+        TabItem findingsTab = tab(folder, "place.findings", findings.table().control());
+        findingsTab.setText(Texts.of("place.findings") + " (" + plan.getFindings().size() + ")");
+        times.setRows(Times.of(plan));
+        ledger.show(plan, PlanTitle.currency(plan));
+        findings.table().setRows(plan.getFindings().stream().map(f -> FindingRow.of(f, plan.getName())).toList());
+        if (plan.getJobs().isEmpty()) {
+            folder.setSelection(findingsTab);
+        }
+        paintBalloons();
+        tools.onSelect(use -> {
+            marked = use;
+            onTool.accept(use);
+        });
+    }
+
+    private static TabItem tab(TabFolder folder, String key, Control control) {
+        TabItem item = new TabItem(folder, SWT.NONE);
+        item.setText(Texts.of(key));
+        item.setControl(control);
+        return item;
+    }
+
+    /** Draws the number as the balloon that stands in the picture. */
+    private void paintBalloons() {
+        tools.control().addListener(SWT.EraseItem, e -> {
+            if (e.index == 0) {
+                e.detail &= ~SWT.FOREGROUND;
+            }
+        });
+        tools.control().addListener(SWT.PaintItem, this::paintBalloon);
+    }
+
+    private void paintBalloon(Event e) {
+        if (e.index != 0) {
+            return;
+        }
+        GC gc = e.gc;
+        Rectangle cell = ((org.eclipse.swt.widgets.TableItem) e.item).getBounds(0);
+        gc.setAntialias(SWT.ON);
+        String text = ((org.eclipse.swt.widgets.TableItem) e.item).getText(0);
+        if (!text.isEmpty()) {
+            ScenePainter.balloon(gc, Integer.parseInt(text), cell.x + BALLOON_WIDTH / 2 + 4, cell.y + cell.height / 2);
+        }
+    }
+
+    void show(Layout layout) {
+        SheetJob job = (SheetJob) layout.eContainer();
+        tools.setRows(job.getToolUses());
+        operations.setRows(job.getOperations());
+    }
+
+    void onTool(Consumer<ToolUse> what) {
+        onTool = what;
+    }
+
+    void onOperation(Consumer<Operation> what) {
+        operations.onSelect(what);
+    }
+
+    void onFinding(Consumer<FindingRow> what) {
+        findings.table().onOpen(what);
+    }
+
+    /** Marks the tool and operation of a hit without telling the picture. */
+    void mark(ToolUse use, Operation operation) {
+        marked = use;
+        tools.markOnly(use == null ? List.of() : List.of(use));
+        operations.markOnly(operation == null ? List.of() : List.of(operation));
+    }
+
+    ToolUse markedTool() {
+        return marked;
+    }
+}

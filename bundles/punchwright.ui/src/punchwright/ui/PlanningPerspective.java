@@ -18,8 +18,8 @@ public final class PlanningPerspective implements IPerspectiveFactory {
     @Override
     public void createInitialLayout(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
-        layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.2f, IPageLayout.ID_EDITOR_AREA);
-        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, IPageLayout.ID_EDITOR_AREA);
+        layout.addView(ExplorerView.ID, IPageLayout.LEFT, 0.19f, IPageLayout.ID_EDITOR_AREA);
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.77f, IPageLayout.ID_EDITOR_AREA);
         below.addView(FindingsView.ID);
         below.addView(PROGRESS);
         layout.addShowViewShortcut(ExplorerView.ID);

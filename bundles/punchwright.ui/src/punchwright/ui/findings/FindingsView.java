@@ -7,10 +7,11 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.ui.part.ViewPart;
 
 import punchwright.ui.editor.Editors;
@@ -29,7 +30,7 @@ public final class FindingsView extends ViewPart {
     private static final Icons[] SIGNS = { Icons.ERROR, Icons.WARNING, Icons.NOTE };
 
     private FindingTable findings;
-    private final Button[] shown = new Button[SIGNS.length];
+    private final ToolItem[] shown = new ToolItem[SIGNS.length];
     private Label count;
     private List<FindingRow> all = List.of();
     private final Runnable follower = this::queue;
@@ -38,21 +39,23 @@ public final class FindingsView extends ViewPart {
     @Override
     public void createPartControl(Composite parent) {
         Composite body = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(5).margins(4, 2).spacing(8, 2).applyTo(body);
+        GridLayoutFactory.fillDefaults().numColumns(3).margins(4, 2).spacing(8, 2).applyTo(body);
         Text filter = new Text(body, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         filter.setMessage(Texts.of("filter.hint"));
         Accessibles.name(filter, Texts.of("filter.name"));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
+        ToolBar bar = new ToolBar(body, SWT.FLAT | SWT.RIGHT);
         for (int rank = 0; rank < SIGNS.length; rank++) {
-            shown[rank] = new Button(body, SWT.CHECK);
+            shown[rank] = new ToolItem(bar, SWT.CHECK);
             shown[rank].setText(Texts.of("severities." + rank));
+            shown[rank].setImage(SIGNS[rank].image());
             shown[rank].setSelection(true);
             shown[rank].addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> show()));
         }
         count = new Label(body, SWT.RIGHT);
-        GridDataFactory.fillDefaults().hint(180, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(count);
+        GridDataFactory.fillDefaults().hint(260, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(count);
         findings = new FindingTable(body);
-        GridDataFactory.fillDefaults().grab(true, true).span(5, 1).applyTo(findings.table().control());
+        GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(findings.table().control());
         filter.addModifyListener(e -> {
             findings.table().filter(filter.getText());
             count();

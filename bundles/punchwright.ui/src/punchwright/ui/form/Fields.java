@@ -82,9 +82,12 @@ public final class Fields {
                 o -> ((Number) o.eGet(feature)).doubleValue());
     }
 
-    /** Columns from lines like {@code "name 160", "lengthMm:2 80"}. */
+    /** Columns from lines like {@code "name 160", "lengthMm:2 80"}; a third word names a shorter header. */
     public static List<Column<EObject>> columns(EClass type, String currency, String... specs) {
-        return Arrays.stream(specs).map(s -> s.split(" ")).map(s -> column(type, s[0], Integer.parseInt(s[1]), currency)).toList();
+        return Arrays.stream(specs).map(s -> s.split(" ")).map(s -> {
+            Column<EObject> column = column(type, s[0], Integer.parseInt(s[1]), currency);
+            return s.length < 3 ? column : column.called(Texts.of("head." + s[2]));
+        }).toList();
     }
 
     /** A value as a table shows it. */

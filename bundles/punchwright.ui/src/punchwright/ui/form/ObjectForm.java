@@ -17,7 +17,6 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Text;
 
 import punchwright.ui.session.OpenFile;
 import punchwright.ui.text.Texts;
@@ -28,13 +27,11 @@ import punchwright.ui.text.Texts;
  */
 public final class ObjectForm extends Composite {
 
-    private static final int COLUMNS = 6;
-    private static final int FIELD_WIDTH = 110;
-
     private final List<FieldControl> controls = new ArrayList<>();
     private final VerdictLine verdicts;
     private final ScrolledComposite scroll;
     private final Composite body;
+    private final FormGrid grid;
     private final String currency;
     private final Function<EReference, List<? extends EObject>> candidates;
     private final List<Control> extras = new ArrayList<>();
@@ -66,14 +63,16 @@ public final class ObjectForm extends Composite {
         this.candidates = candidates;
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(this);
         verdicts = new VerdictLine(this);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(verdicts);
+        GridDataFactory.fillDefaults().grab(true, false).exclude(groups.isEmpty()).applyTo(verdicts);
+        verdicts.setVisible(!groups.isEmpty());
         scroll = new ScrolledComposite(this, SWT.V_SCROLL | SWT.H_SCROLL);
         scroll.setExpandHorizontal(true);
         scroll.setExpandVertical(true);
         scroll.getVerticalBar().setIncrement(24);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(scroll);
+        GridDataFactory.fillDefaults().grab(true, true).hint(300, 200).applyTo(scroll);
+        scroll.addListener(SWT.Resize, e -> fit());
         body = new Composite(scroll, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(8, 4).spacing(6, 4).applyTo(body);
+        grid = new FormGrid(body);
         groups.forEach(this::group);
         scroll.setContent(body);
         addDisposeListener(e -> unfollow());
@@ -84,21 +83,12 @@ public final class ObjectForm extends Composite {
         Label title = new Label(body, SWT.NONE);
         title.setText(group.title());
         title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-        GridDataFactory.fillDefaults().span(COLUMNS, 1).indent(0, 8).applyTo(title);
+        grid.title(title);
         Host host = new Host();
-        int cells = 0;
         for (Field field : group.fields()) {
-            boolean wide = isWide(field);
-            if (wide && cells % 2 == 1) {
-                GridDataFactory.fillDefaults().span(COLUMNS / 2, 1).applyTo(new Label(body, SWT.NONE));
-                cells++;
-            }
-            field(field, host, wide);
-            cells += wide ? 2 : 1;
+            field(field, host);
         }
-        if (cells % 2 == 1) {
-            GridDataFactory.fillDefaults().span(COLUMNS / 2, 1).applyTo(new Label(body, SWT.NONE));
-        }
+        grid.endOfGroup(body);
     }
 
     private static boolean isWide(Field field) {
@@ -108,7 +98,9 @@ public final class ObjectForm extends Composite {
         };
     }
 
-    private void field(Field field, Host host, boolean wide) {
+    private void field(Field field, Host host) {
+        boolean wide = isWide(field);
+        grid.beforeField(body, wide);
         Label label = new Label(body, SWT.NONE);
         label.setText(Texts.of(field.feature()));
         String help = Helps.of(field.feature());
@@ -116,14 +108,9 @@ public final class ObjectForm extends Composite {
         FieldControl control = FieldControl.create(body, field, host);
         control.widget().setToolTipText(help);
         controls.add(control);
-        boolean notes = control.widget() instanceof Text && (control.widget().getStyle() & SWT.MULTI) != 0;
-        String unit = Units.of(field.feature(), currency);
-        GridDataFactory.fillDefaults().grab(true, false).hint(FIELD_WIDTH, notes ? 54 : SWT.DEFAULT)
-                .span(wide ? unit.isEmpty() ? COLUMNS - 1 : COLUMNS - 2 : 1, 1).align(SWT.FILL, SWT.CENTER).applyTo(control.widget());
-        if (!wide || !unit.isEmpty()) {
-            Label unitLabel = new Label(body, SWT.NONE);
-            unitLabel.setText(unit);
-        }
+        Label unit = new Label(body, SWT.NONE);
+        unit.setText(Units.of(field.feature(), currency));
+        grid.field(label, control.widget(), unit, wide);
     }
 
     /** Puts something below the fields, over the whole width: a list of contained objects. */
@@ -131,10 +118,10 @@ public final class ObjectForm extends Composite {
         Label title = new Label(body, SWT.NONE);
         title.setText(heading);
         title.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-        GridDataFactory.fillDefaults().span(COLUMNS, 1).indent(0, 8).applyTo(title);
+        grid.title(title);
         Composite block = new Composite(body, SWT.NONE);
         GridLayoutFactory.fillDefaults().applyTo(block);
-        GridDataFactory.fillDefaults().span(COLUMNS, 1).grab(true, false).hint(SWT.DEFAULT, height).applyTo(block);
+        grid.block(block, height);
         extras.add(block);
         return block;
     }
@@ -191,7 +178,14 @@ public final class ObjectForm extends Composite {
         extras.forEach(block -> block.setEnabled(object != null));
         verdicts.show(object == null ? List.of() : Verdicts.of(object));
         onShow.forEach(Runnable::run);
+        fit();
+    }
+
+    /** Two fields a line where there is room, else one. */
+    private void fit() {
+        grid.fit(scroll.getClientArea().width);
         scroll.setMinSize(body.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+        body.layout();
     }
 
     /** Brings the field of a feature into sight and gives it the focus; says whether there is one. */

@@ -27,14 +27,14 @@ final class VerdictLine extends Composite {
         sign = new Label(this, SWT.NONE);
         GridDataFactory.swtDefaults().hint(18, 18).align(SWT.CENTER, SWT.TOP).applyTo(sign);
         words = new Label(this, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).hint(200, 40).applyTo(words);
+        GridDataFactory.fillDefaults().grab(true, false).hint(200, 36).applyTo(words);
         Accessibles.name(words, Texts.of("form.verdict"));
     }
 
     void show(List<Verdict> verdicts) {
         if (verdicts.isEmpty()) {
             sign.setImage(null);
-            words.setText("");
+            words.setText(Texts.of("form.none"));
             words.setToolTipText(null);
             return;
         }

@@ -73,7 +73,7 @@ final class KindPage extends Composite {
         Composite right = new Composite(sash, SWT.NONE);
         GridLayoutFactory.fillDefaults().applyTo(right);
         picture = new PictureCanvas(right);
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, 210).applyTo(picture);
+        GridDataFactory.fillDefaults().grab(true, false).hint(300, 190).applyTo(picture);
         form = new ObjectForm(right, kind.groups(), library.getCurrency(), this::candidates);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(form);
         kind.children().forEach(this::childList);

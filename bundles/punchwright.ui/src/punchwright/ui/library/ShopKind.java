@@ -18,7 +18,7 @@ import punchwright.ui.theme.Icons;
 public enum ShopKind {
     /** Presses. */
     MACHINES("machines", Icons.MACHINE, List.of("name 190", "headKind 110", "pressForceKn:0 100", "travelXMm:0 100", "travelYMm:0 100",
-            "maxThicknessMm:1 110", "longestSheetMm:0 110", "status 80"), List.of(
+            "maxThicknessMm:1 90 thickest", "longestSheetMm:0 90 longest", "status 80"), List.of(
                     new Group("group.general", "name", "id", "status", "headKind", "tableKind", "notes"),
                     new Group("group.axes", "travelXMm", "travelYMm", "maxSpeedXMmPerS", "maxSpeedYMmPerS", "accelerationXMmPerS2",
                             "accelerationYMmPerS2", "settlingTimeS", "positioningAccuracyMm"),
@@ -35,8 +35,8 @@ public enum ShopKind {
                             new Children("standing", "place 110", "tool 170", "holder 120", "insertPosition 80", "angleDeg:1 70"),
                             new Children("changeTimes", "kind 160", "timeS:1 90"))),
     /** Punches with die and stripper. */
-    TOOLS("tools", Icons.TOOL, List.of("name 180", "shape 110", "lengthMm:2 80", "widthMm:2 80", "dieClearancesMm 130", "onHand 60",
-            "grindsLeft 70", "hitsSinceLastGrind 100", "location 90", "status 80"), List.of(
+    TOOLS("tools", Icons.TOOL, List.of("name 180", "shape 110", "lengthMm:2 70 size", "widthMm:2 70", "dieClearancesMm 110 dies", "onHand 60",
+            "grindsLeft 70 grinds", "hitsSinceLastGrind 80 hits", "location 90", "status 80"), List.of(
                     new Group("group.general", "name", "id", "status", "onHand", "location", "notes"),
                     new Group("group.shape", "shape", "angleFreedom", "lengthMm", "widthMm", "cornerRadiusMm", "fixedAngleDeg",
                             "bodyDiameterMm", "clusterShape", "contourDrawing"),
@@ -46,13 +46,13 @@ public enum ShopKind {
                             new Children("lives", "group 180", "hitsPerGrind 120"),
                             new Children("positions", "xMm:2 90", "yMm:2 90"))),
     /** Holders for several inserts. */
-    HOLDERS("holders", Icons.HOLDER, List.of("name 180", "insertCount 80", "largestInsertDiameterMm:1 120", "forceLimitKn:0 100",
+    HOLDERS("holders", Icons.HOLDER, List.of("name 180", "insertCount 80", "largestInsertDiameterMm:1 90 insert", "forceLimitKn:0 100",
             "insertsTurn 100", "outerDiameterMm:1 110", "onHand 70", "status 80"), List.of(
                     new Group("group.general", "name", "id", "status", "onHand", "price", "notes"),
                     new Group("group.inserts", "insertCount", "largestInsertDiameterMm", "outerDiameterMm", "forceLimitKn", "indexTimeS",
                             "insertsTurn")), List.of()),
     /** Grades. */
-    MATERIALS("materials", Icons.MATERIAL, List.of("name 170", "grade 90", "standard 100", "group 120", "shearStrengthMPa:0 110",
+    MATERIALS("materials", Icons.MATERIAL, List.of("name 170", "grade 90", "standard 100", "group 120", "shearStrengthMPa:0 90 shear",
             "densityKgPerDm3:2 90", "pricePerKg:2 90", "thicknessesMm 150"), List.of(
                     new Group("group.general", "name", "id", "grade", "standard", "group", "densityKgPerDm3", "notes"),
                     new Group("group.strength", "tensileMinMPa", "tensileMaxMPa", "shearStrengthMPa", "shearStrengthSource"),

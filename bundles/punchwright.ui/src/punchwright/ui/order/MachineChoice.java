@@ -30,6 +30,7 @@ import punchwright.ui.job.PlanNames;
 import punchwright.ui.session.Session;
 import punchwright.ui.table.Column;
 import punchwright.ui.table.DataTable;
+import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Icons;
 
@@ -58,6 +59,11 @@ public final class MachineChoice extends Composite {
         private Integer sheets() {
             return plan.map(p -> p.getJobs().stream().flatMap(j -> j.getLayouts().stream()).mapToInt(Layout::getRunCount).sum())
                     .orElse(null);
+        }
+
+        private String whyNot() {
+            return plan.flatMap(p -> p.getFindings().stream().filter(f -> f.getSeverity() == Severity.ERROR).findFirst())
+                    .map(f -> f.getMessage() + " " + f.getRemedy()).orElse("");
         }
 
         private Integer findings(Severity severity) {
@@ -97,10 +103,10 @@ public final class MachineChoice extends Composite {
                 Column.count("col.sheets", 70, Line::sheets),
                 Column.number("col.minutes", 90, 1, l -> l.of(p -> p.getTotalTimeS() / SECONDS_PER_MINUTE)),
                 new Column<>(Texts.of("col.cost", currency), 110, SWT.RIGHT,
-                        l -> l.plan().map(p -> punchwright.ui.text.Numbers.fixed(p.getTotalCost(), 2)).orElse(""),
+                        l -> l.plan().map(p -> Numbers.fixed(p.getTotalCost(), 2)).orElse(""),
                         l -> l.of(Plan::getTotalCost)),
                 Column.count("col.errors", 70, l -> l.findings(Severity.ERROR)),
-                Column.count("col.warnings", 90, l -> l.findings(Severity.WARNING)));
+                Column.count("col.warnings", 90, l -> l.findings(Severity.WARNING)), Column.text("col.whyNot", 420, Line::whyNot));
     }
 
     private static void button(Composite parent, Icons icon, String key, Runnable what) {

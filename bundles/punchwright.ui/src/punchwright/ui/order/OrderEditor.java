@@ -32,14 +32,18 @@ public final class OrderEditor extends FileEditor {
     protected void createContent(Composite parent) {
         SashForm sash = new SashForm(parent, SWT.VERTICAL);
         String currency = Session.current().map(s -> s.workspace().library()).map(Library::getCurrency).orElse("");
-        form = new ObjectForm(sash, List.of(Fields.group("group.general", WorkPackage.Literals.ORDER, "name", "id", "number", "customer",
+        SashForm above = new SashForm(sash, SWT.HORIZONTAL);
+        form = new ObjectForm(above, List.of(Fields.group("group.general", WorkPackage.Literals.ORDER, "name", "id", "number", "customer",
                 "received", "dueDate", "state", "notes")), currency, r -> Candidates.of(r, file().root()));
         EReference lines = WorkPackage.Literals.ORDER__LINES;
-        new ChildList(form, lines, currency,
-                Fields.columns(lines.getEReferenceType(), currency, "item 300", "quantity 90", "lots 150", "dueDate 100"));
+        ObjectForm wanted = new ObjectForm(above, List.of(), currency, r -> Candidates.of(r, file().root()));
+        new ChildList(wanted, lines, currency,
+                Fields.columns(lines.getEReferenceType(), currency, "item 220", "quantity 80", "lots 100", "dueDate 90"));
         form.setInput(file(), file().root());
+        wanted.setInput(file(), file().root());
+        above.setWeights(45, 55);
         choice = new MachineChoice(sash, (Order) file().root(), getSite().getWorkbenchWindow());
-        sash.setWeights(58, 42);
+        sash.setWeights(55, 45);
     }
 
     /** The machines this order can be planned on. */

@@ -20,8 +20,8 @@ import punchwright.ui.sheet.Outline;
 /** Contours of parts for pictures, each part read once. May be used in the background. */
 public final class PartShapes {
 
-    /** Chord error of pictures: a hundredth of a millimetre cannot be seen at any scale the window has. */
-    private static final double CHORD_ERROR_MM = 0.02;
+    /** Chord error of pictures: this cannot be seen at any scale the window has. */
+    private static final double CHORD_ERROR_MM = 0.004;
 
     private final PartReader reader;
     private final Map<Part, List<Outline>> known = new LinkedHashMap<>();
@@ -43,7 +43,7 @@ public final class PartShapes {
     }
 
     /** Outer contour first, then the openings. */
-    static List<Outline> outlines(Shape shape) {
+    public static List<Outline> outlines(Shape shape) {
         List<Outline> outlines = new ArrayList<>();
         outlines.add(outline(shape.outer()));
         shape.holes().forEach(hole -> outlines.add(outline(hole)));

@@ -12,7 +12,7 @@ import punchwright.ui.sheet.Outline;
 /** The cross-section of a tool about its axis, for pictures, in mm. Plain geometry of the model's dimensions. */
 public final class ToolOutlines {
 
-    private static final int CHORDS = 32;
+    private static final int CHORDS = 64;
 
     private ToolOutlines() {
     }

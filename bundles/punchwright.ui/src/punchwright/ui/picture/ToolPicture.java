@@ -105,7 +105,8 @@ final class ToolPicture {
                 .collect(Collectors.joining("; ")));
         gc.setForeground(Inks.of(Ink.PENCIL));
         Point allExtent = gc.textExtent(all);
-        gc.drawText(all, area.x + Math.max(4, (area.width - allExtent.x) / 2), area.y + 5, true);
+        int left = Math.min(area.x + Math.max(4, (area.width - allExtent.x) / 2), area.x + area.width - allExtent.x - 4);
+        gc.drawText(all, left, area.y + 5, true);
     }
 
     private static void block(GC gc, int x, int y, int width, int height) {

@@ -39,8 +39,8 @@ final class SheetBar extends Composite {
     SheetBar(Composite parent, Plan plan) {
         super(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(5).margins(8, 4).applyTo(this);
-        sheets = combo("plan.sheet", 330);
-        holdings = combo("plan.holding", 250);
+        sheets = combo("plan.sheet", 400);
+        holdings = combo("plan.holding", 210);
         tools = new ToolBar(this, SWT.FLAT);
         for (SheetJob job : plan.getJobs()) {
             for (Layout layout : job.getLayouts()) {

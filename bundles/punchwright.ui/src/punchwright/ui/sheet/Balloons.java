@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
+import org.eclipse.swt.graphics.Rectangle;
+
 /**
  * Where the reference balloons of the tools stand: in a row above the sheet, leaders to one hit of each tool, in the order of the hits
  * from left to right so that no two leaders cross (ISO 6433: references in rows or columns outside the outlines, leaders not crossing).
@@ -34,17 +36,18 @@ final class Balloons {
         }
     }
 
-    /** Balloons for a scene in a window of this width. */
-    static List<Balloon> place(Scene scene, Viewport view, int windowWidth, int holdingShown) {
+    /** Balloons for a scene in a window: one for each tool that has a hit in sight. */
+    static List<Balloon> place(Scene scene, Viewport view, Rectangle window, Shown shown) {
         List<int[]> anchors = new ArrayList<>();
         for (int g = 0; g < scene.groups().size(); g++) {
-            int hit = highest(scene.groups().get(g), holdingShown, anchors, scene);
+            HitGroup group = scene.groups().get(g);
+            int hit = shown.tool() > 0 && shown.tool() != group.balloon() ? -1 : highest(group, shown.holding(), anchors, scene, view, window);
             if (hit >= 0) {
                 anchors.add(new int[] { g, hit });
             }
         }
         anchors.sort(Comparator.comparingDouble(a -> scene.groups().get(a[0]).x(a[1])));
-        return inRow(scene, view, windowWidth, anchors);
+        return inRow(scene, view, window.width, anchors);
     }
 
     private static List<Balloon> inRow(Scene scene, Viewport view, int windowWidth, List<int[]> anchors) {
@@ -69,12 +72,13 @@ final class Balloons {
         return placed;
     }
 
-    /** The hit nearest to the upper edge, and among like ones the one farthest from the leaders already set. */
-    private static int highest(HitGroup group, int holdingShown, List<int[]> taken, Scene scene) {
+    /** The hit in sight nearest to the upper edge, and among like ones the one farthest from the leaders already set. */
+    private static int highest(HitGroup group, int holdingShown, List<int[]> taken, Scene scene, Viewport view, Rectangle window) {
         int best = -1;
         double bestScore = -Double.MAX_VALUE;
         for (int i = 0; i < group.size(); i++) {
-            if (holdingShown >= 0 && group.holding(i) != holdingShown) {
+            boolean counts = holdingShown < 0 || group.holding(i) == holdingShown;
+            if (!counts || !window.contains(view.px(group.x(i)), view.py(group.y(i)))) {
                 continue;
             }
             double apart = scene.lengthMm() / 8;

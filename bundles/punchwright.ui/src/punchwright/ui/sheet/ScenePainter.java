@@ -45,6 +45,7 @@ public final class ScenePainter {
         HitPainter hits = new HitPainter(gc, view, window, shown);
         scene.groups().forEach(hits::draw);
         gc.setAntialias(SWT.ON);
+        scene.parts().forEach(piece -> label(gc, piece));
         scene.joints().forEach(joint -> joint(gc, joint));
         holds().forEach(hold -> clamps(gc, hold));
         dimensions(gc);
@@ -90,7 +91,6 @@ public final class ScenePainter {
         Pen.thick(gc, Ink.GRAPHITE);
         gc.setLineWidth(scene.parts().size() > 40 || !fine ? 1 : 2);
         gc.drawPolygon(outer);
-        label(gc, piece);
     }
 
     private void hole(GC gc, Outline contour) {
@@ -105,7 +105,7 @@ public final class ScenePainter {
     }
 
     private void label(GC gc, Scene.Piece piece) {
-        if (scene.lengthMm() <= 0) {
+        if (scene.lengthMm() <= 0 || !inSight(piece.box())) {
             return;
         }
         Point size = gc.textExtent(piece.label());
@@ -113,12 +113,16 @@ public final class ScenePainter {
         if (size.x + 8 > (box[2] - box[0]) * view.pxPerMm() || size.y + 8 > (box[3] - box[1]) * view.pxPerMm()) {
             return;
         }
+        int x = view.px((box[0] + box[2]) / 2) - size.x / 2;
+        int y = view.py((box[1] + box[3]) / 2) - size.y / 2;
+        gc.setBackground(Inks.of(Ink.PART));
+        gc.fillRectangle(x - 3, y, size.x + 6, size.y);
         gc.setForeground(Inks.of(Ink.PENCIL));
-        gc.drawText(piece.label(), view.px((box[0] + box[2]) / 2) - size.x / 2, view.py((box[1] + box[3]) / 2) - size.y / 2, true);
+        gc.drawText(piece.label(), x, y, true);
     }
 
     private void joint(GC gc, Scene.Joint joint) {
-        int r = Math.max(2, view.length(joint.widthMm()) / 2 + 1);
+        int r = Math.max(view.pxPerMm() < 0.6 ? 0 : 2, view.length(joint.widthMm()) / 2 + 1);
         Pen.thin(gc, Ink.ACCENT);
         int x = view.px(joint.x());
         int y = view.py(joint.y());
@@ -188,7 +192,7 @@ public final class ScenePainter {
     }
 
     private void balloons(GC gc) {
-        for (Balloons.Balloon b : Balloons.place(scene, view, window.width, shown.holding())) {
+        for (Balloons.Balloon b : Balloons.place(scene, view, window, shown)) {
             int x = view.px(b.group().x(b.hit()));
             int y = view.py(b.group().y(b.hit()));
             double angle = Math.atan2(y - b.py(), x - b.px());

@@ -20,6 +20,11 @@ import punchwright.ui.text.Texts;
  */
 public record Column<T>(String header, int width, int align, Function<T, String> text, Function<T, Comparable<?>> order) {
 
+    /** The same under another header. */
+    public Column<T> called(String other) {
+        return new Column<>(other, width, align, text, order);
+    }
+
     /** A column of words. */
     public static <T> Column<T> text(String key, int width, Function<T, String> text) {
         return new Column<>(Texts.of(key), width, SWT.LEFT, row -> orEmpty(text.apply(row)), row -> orEmpty(text.apply(row)));

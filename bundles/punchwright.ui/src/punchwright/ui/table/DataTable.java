@@ -14,6 +14,7 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
@@ -29,6 +30,8 @@ import org.eclipse.swt.widgets.TableItem;
  */
 public final class DataTable<T> {
 
+    private static final int HEADER_ROOM_PX = 30;
+
     private final Table table;
     private final List<Column<T>> columns;
     private final Rows<T> rows;
@@ -43,7 +46,9 @@ public final class DataTable<T> {
         table = new Table(parent, SWT.VIRTUAL | SWT.FULL_SELECTION | SWT.MULTI | SWT.BORDER);
         table.setHeaderVisible(true);
         Accessibles.name(table, name);
-        columns.forEach(this::addColumn);
+        GC measure = new GC(table);
+        columns.forEach(column -> addColumn(column, measure));
+        measure.dispose();
         table.addListener(SWT.SetData, this::fill);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> onSelect.accept(first())));
         table.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(e -> onOpen.accept(first())));
@@ -54,10 +59,11 @@ public final class DataTable<T> {
         }));
     }
 
-    private void addColumn(Column<T> column) {
+    /** A column is at least as wide as its header. */
+    private void addColumn(Column<T> column, GC measure) {
         TableColumn header = new TableColumn(table, column.align());
         header.setText(column.header());
-        header.setWidth(column.width());
+        header.setWidth(Math.max(column.width(), measure.textExtent(column.header()).x + HEADER_ROOM_PX));
         header.setMoveable(true);
         header.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> {
             rows.orderBy(column);

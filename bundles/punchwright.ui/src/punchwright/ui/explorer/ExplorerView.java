@@ -126,6 +126,7 @@ public final class ExplorerView extends ViewPart {
             try {
                 Optional<Plan> plan = Session.current().orElseThrow().workspace().plan(name.substring(0, name.length() - 7));
                 plan.ifPresent(Editors::open);
+                Session.changed();
             } catch (WorkspaceException e) {
                 Messages.show(getSite().getShell(), e);
             }

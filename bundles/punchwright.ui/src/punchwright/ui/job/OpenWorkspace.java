@@ -11,6 +11,7 @@ import org.eclipse.ui.IWorkbenchWindow;
 
 import punchwright.model.files.Workspace;
 import punchwright.model.files.WorkspaceException;
+import punchwright.ui.editor.Editors;
 import punchwright.ui.session.OpenFile;
 import punchwright.ui.session.Recent;
 import punchwright.ui.session.Session;
@@ -60,6 +61,7 @@ public final class OpenWorkspace {
     private static void begin(Workspace workspace) {
         Session.begin(workspace);
         Recent.add(workspace.paths().root());
+        Editors.open(workspace.library());
     }
 
     /** Closes the editors of the present workspace; false when the person stays. */

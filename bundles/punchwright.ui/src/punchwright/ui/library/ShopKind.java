@@ -122,8 +122,14 @@ public enum ShopKind {
         return columns.toArray(String[]::new);
     }
 
-    List<FieldGroup> groups() {
+    /** The groups of fields of its form. */
+    public List<FieldGroup> groups() {
         return groups.stream().map(g -> Fields.group(g.titleKey(), type(), g.names().toArray(String[]::new))).toList();
+    }
+
+    /** Names of the lists below its form. */
+    public List<String> lists() {
+        return children.stream().map(Children::feature).toList();
     }
 
     List<Children> children() {

@@ -130,7 +130,12 @@ public final class DataTable<T> {
         show(selected);
     }
 
-    /** Number of rows shown, and of all. */
+    /** The rows that pass the filter, in order. */
+    public List<T> shown() {
+        return List.copyOf(rows.shown());
+    }
+
+    /** Number of rows that pass the filter. */
     public int shownCount() {
         return rows.shown().size();
     }

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
+
+import punchwright.ui.job.OpenWorkspace;
+import punchwright.ui.session.Session;
+
+/** What the tests of the workbench share: waiting without blocking the window, finding widgets, pictures of the window. */
+final class Ui {
+
+    private static final int WAIT_SECONDS = 90;
+
+    private Ui() {
+    }
+
+    static IWorkbenchWindow window() {
+        return PlatformUI.getWorkbench().getActiveWorkbenchWindow() == null ? PlatformUI.getWorkbench().getWorkbenchWindows()[0]
+                : PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+    }
+
+    static IWorkbenchPage page() {
+        return window().getActivePage();
+    }
+
+    /** Lets the window work until a condition holds. */
+    static void until(String what, BooleanSupplier condition) {
+        Display display = Display.getCurrent();
+        long end = System.nanoTime() + WAIT_SECONDS * 1_000_000_000L;
+        while (!condition.getAsBoolean() && System.nanoTime() < end) {
+            if (!display.readAndDispatch()) {
+                display.timerExec(20, () -> { });
+                display.sleep();
+            }
+        }
+        assertTrue(condition.getAsBoolean(), "waited " + WAIT_SECONDS + " s for: " + what);
+    }
+
+    /** Lets the window work off what is queued. */
+    static void settle() {
+        Display display = Display.getCurrent();
+        long end = System.nanoTime() + 300_000_000L;
+        while (System.nanoTime() < end) {
+            if (!display.readAndDispatch()) {
+                display.timerExec(20, () -> { });
+                display.sleep();
+            }
+        }
+    }
+
+    /** Opens a workspace as a person does, and waits for it. */
+    static Session open(Path folder) {
+        OpenWorkspace.open(window(), folder);
+        until("workspace " + folder, () -> Session.current().filter(s -> s.folder().equals(folder.toAbsolutePath().normalize())).isPresent());
+        settle();
+        return Session.current().orElseThrow();
+    }
+
+    /** Closes editors without saving, and the workspace. */
+    static void closeAll() {
+        page().closeAllEditors(false);
+        Session.end();
+        settle();
+    }
+
+    /** Every control below a composite that a test wants. */
+    static List<Control> find(Composite below, Predicate<Control> wanted) {
+        List<Control> found = new ArrayList<>();
+        for (Control child : below.getChildren()) {
+            if (wanted.test(child)) {
+                found.add(child);
+            }
+            if (child instanceof Composite composite) {
+                found.addAll(find(composite, wanted));
+            }
+        }
+        return found;
+    }
+
+    /** The visible field of a feature. */
+    static <T extends Control> T field(Composite below, String feature, Class<T> type) {
+        List<Control> fields = find(below, c -> feature.equals(c.getData("field")) && c.isVisible());
+        assertTrue(!fields.isEmpty(), "no field " + feature);
+        return type.cast(fields.get(0));
+    }
+
+    /** A click with the left button at a place of a control. */
+    static void click(Control control, int x, int y) {
+        for (int type : new int[] { SWT.MouseDown, SWT.MouseUp }) {
+            Event event = new Event();
+            event.button = 1;
+            event.x = x;
+            event.y = y;
+            control.notifyListeners(type, event);
+        }
+    }
+
+    /** Puts a picture of the window beside the test results. */
+    static void picture(String name) {
+        Shell shell = window().getShell();
+        shell.forceActive();
+        settle();
+        Rectangle bounds = shell.getClientArea();
+        Image image = new Image(shell.getDisplay(), bounds.width, bounds.height);
+        GC gc = new GC(shell);
+        try {
+            gc.copyArea(image, 0, 0);
+            Path folder = Path.of("target", "screenshots").toAbsolutePath();
+            Files.createDirectories(folder);
+            ImageLoader loader = new ImageLoader();
+            loader.data = new ImageData[] { image.getImageData() };
+            loader.save(folder.resolve(name + ".png").toString(), SWT.IMAGE_PNG);
+        } catch (IOException e) {
+            throw new IllegalStateException("The picture " + name + " could not be written", e);
+        } finally {
+            gc.dispose();
+            image.dispose();
+        }
+    }
+}

@@ -17,6 +17,9 @@ import punchwright.planner.plans.OrderPlanning;
 /** Plans an order on one machine or on each, and keeps the plans in the workspace. */
 final class PlanOperation implements ShopOperation {
 
+    /** A trial reads only, so that it runs beside a workbench that has the workspace open; who called keeps the plans. */
+    private static final String TRIAL = "trial";
+
     private final String programVersion;
 
     PlanOperation(String programVersion) {
@@ -30,17 +33,17 @@ final class PlanOperation implements ShopOperation {
 
     @Override
     public String summary() {
-        return "plan an order on a machine, or on each that is in use; keeps the plans";
+        return "plan an order on a machine, or on each that is in use; keeps the plans, unless it is a trial";
     }
 
     @Override
     public String usage() {
-        return "ORDER [--machine MACHINE]";
+        return "ORDER [--machine MACHINE] [--trial]";
     }
 
     @Override
     public Set<String> options() {
-        return Set.of("machine");
+        return Set.of("machine", TRIAL);
     }
 
     @Override
@@ -48,18 +51,26 @@ final class PlanOperation implements ShopOperation {
         if (call.words().size() != 1) {
             throw new UsageException("plan takes one order number");
         }
-        try (Workspace workspace = Workspace.open(call.workspace())) {
+        boolean trial = call.options().containsKey(TRIAL);
+        Workspace.Access access = trial ? Workspace.Access.READ : Workspace.Access.WRITE;
+        try (Workspace workspace = Workspace.open(call.workspace(), access)) {
             Order order = Finder.order(workspace, call.words().get(0));
             OrderPlanning planning = new OrderPlanning(workspace.library(), workspace.paths(), programVersion);
             List<Plan> plans = new ArrayList<>();
             for (Machine machine : machines(workspace, call)) {
                 plans.add(planning.plan(order, machine, call.progress()));
             }
-            for (Plan plan : plans) {
-                workspace.put(plan);
-                workspace.save(plan);
+            if (!trial) {
+                keep(workspace, plans);
             }
             return outcome(plans);
+        }
+    }
+
+    private static void keep(Workspace workspace, List<Plan> plans) throws IOException {
+        for (Plan plan : plans) {
+            workspace.put(plan);
+            workspace.save(plan);
         }
     }
 

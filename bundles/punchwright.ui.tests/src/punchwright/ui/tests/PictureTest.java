@@ -5,13 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
 
 import punchwright.model.shop.ShopFactory;
 import punchwright.model.shop.Tool;
@@ -27,17 +28,25 @@ import punchwright.ui.sheet.Viewport;
 class PictureTest {
 
     /** Areas by the formulas of plane geometry (any mathematical handbook): circle, square, hexagon over flats, equilateral triangle. */
-    @ParameterizedTest
-    @CsvSource({ "ROUND,10,0,0,78.5398", "SQUARE,10,0,0,100", "RECTANGLE,30,5,0,150", "OBROUND,30,10,0,278.5398",
-        "HEXAGON,10,0,0,86.6025", "TRIANGLE,10,0,0,43.3013", "RECTANGLE,20,10,2,196.5664", "DOUBLE_FLAT,20,10,0,191.3223",
-        "SINGLE_FLAT,20,15,0,252.7408" })
-    void outlineOfAToolHasTheAreaOfItsShape(ToolShape shape, double length, double width, double radius, double areaMm2) {
+    @TestFactory
+    Stream<DynamicTest> outlineOfAToolHasTheAreaOfItsShape() {
+        return Stream.of(new Section(ToolShape.ROUND, 10, 0, 0, 78.5398), new Section(ToolShape.SQUARE, 10, 0, 0, 100),
+                new Section(ToolShape.RECTANGLE, 30, 5, 0, 150), new Section(ToolShape.OBROUND, 30, 10, 0, 278.5398),
+                new Section(ToolShape.HEXAGON, 10, 0, 0, 86.6025), new Section(ToolShape.TRIANGLE, 10, 0, 0, 43.3013),
+                new Section(ToolShape.RECTANGLE, 20, 10, 2, 196.5664), new Section(ToolShape.DOUBLE_FLAT, 20, 10, 0, 191.3223),
+                new Section(ToolShape.SINGLE_FLAT, 20, 15, 0, 252.7408)).map(s -> DynamicTest.dynamicTest(s.toString(), () -> check(s)));
+    }
+
+    private record Section(ToolShape shape, double length, double width, double radius, double areaMm2) {
+    }
+
+    private static void check(Section section) {
         Tool tool = ShopFactory.eINSTANCE.createTool();
-        tool.setShape(shape);
-        tool.setLengthMm(length);
-        tool.setWidthMm(width);
-        tool.setCornerRadiusMm(radius);
-        assertEquals(areaMm2, area(ToolOutlines.single(tool)), areaMm2 * 0.003, "chords lose less than 0.3 %");
+        tool.setShape(section.shape());
+        tool.setLengthMm(section.length());
+        tool.setWidthMm(section.width());
+        tool.setCornerRadiusMm(section.radius());
+        assertEquals(section.areaMm2(), area(ToolOutlines.single(tool)), section.areaMm2() * 0.003, "chords lose less than 0.3 %");
     }
 
     private static double area(Outline outline) {

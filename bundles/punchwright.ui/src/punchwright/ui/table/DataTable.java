@@ -66,10 +66,11 @@ public final class DataTable<T> {
         header.setWidth(Math.max(column.width(), measure.textExtent(column.header()).x + HEADER_ROOM_PX));
         header.setMoveable(true);
         header.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> {
+            List<T> selected = selection();
             rows.orderBy(column);
             table.setSortColumn(header);
             table.setSortDirection(rows.descending() ? SWT.DOWN : SWT.UP);
-            show(selection());
+            show(selected);
         }));
     }
 

@@ -15,6 +15,7 @@ import punchwright.sheets.book.Book;
 import punchwright.sheets.book.Texts;
 import punchwright.sheets.book.WorkbookFile;
 import punchwright.sheets.process.LayoutSheet;
+import punchwright.sheets.process.OperationSheet;
 import punchwright.sheets.process.OverviewSheet;
 import punchwright.sheets.process.ProcessPages;
 import punchwright.sheets.process.ReleaseSheet;
@@ -51,6 +52,7 @@ public final class ProcessSheetWriter {
             for (int job = 0; job < plan.getJobs().size(); job++) {
                 SheetJob work = plan.getJobs().get(job);
                 ToolSheet.write(pages, work, job + 1);
+                OperationSheet.write(pages, work, job + 1);
                 for (Layout layout : work.getLayouts()) {
                     LayoutSheet.write(pages, work, job + 1, layout);
                 }

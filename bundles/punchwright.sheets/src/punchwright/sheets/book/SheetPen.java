@@ -18,7 +18,12 @@ public final class SheetPen {
     /** Header and footer take 255 characters in all. */
     private static final int LONGEST_HEADER = 90;
     private static final double POINTS_PER_LINE = 12;
-    private static final int ROWS_ON_A_PAGE = 55;
+    /** What fits on a landscape A4 page shrunk to three quarters. */
+    private static final double POINTS_ON_A_PAGE = 660;
+    /** Landscape A4 between our margins, mm, and the width of a character and a column's rim at 96 dots an inch. */
+    private static final double PAGE_WIDTH_MM = 274;
+    private static final double MM_PER_CHARACTER = 7 * 25.4 / 96;
+    private static final double MM_PER_COLUMN = 5 * 25.4 / 96;
 
     private final Book book;
     private final XSSFSheet sheet;
@@ -169,9 +174,32 @@ public final class SheetPen {
         return next();
     }
 
-    /** One page high as well, where so few rows stay readable. */
+    /** One page high as well, where the rows stay readable so. */
     public SheetPen onePage() {
-        sheet.getPrintSetup().setFitHeight((short) (row <= ROWS_ON_A_PAGE ? 1 : 0));
+        sheet.getPrintSetup().setFitHeight((short) (points() <= POINTS_ON_A_PAGE ? 1 : 0));
+        return this;
+    }
+
+    /** Height of all rows so far, points. */
+    public double points() {
+        double points = 0;
+        for (int r = 0; r < row; r++) {
+            points += sheet.getRow(r) == null ? sheet.getDefaultRowHeightInPoints() : sheet.getRow(r).getHeightInPoints();
+        }
+        return points;
+    }
+
+    /** A new page begins with this row. Fitting to pages ignores such breaks, so the width is met by a scale instead. */
+    public SheetPen pageBreak() {
+        if (row > 0) {
+            sheet.setRowBreak(row - 1);
+        }
+        double wide = 0;
+        for (int c = 0; sheet.getRow(0) != null && c < sheet.getRow(0).getLastCellNum(); c++) {
+            wide += sheet.getColumnWidth(c) / 256.0 * MM_PER_CHARACTER + MM_PER_COLUMN;
+        }
+        sheet.setFitToPage(false);
+        sheet.getPrintSetup().setScale((short) Math.max(10, Math.min(100, Math.floor(100 * PAGE_WIDTH_MM / wide))));
         return this;
     }
 

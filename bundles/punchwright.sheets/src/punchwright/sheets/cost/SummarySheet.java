@@ -27,6 +27,8 @@ final class SummarySheet {
             "secondary",
         "overheads"};
     private static final int LAST = 14;
+    /** Above this the lots begin a page of their own. */
+    private static final double POINTS_BEFORE_LOTS = 450;
 
     private final FigureTable table;
     private final Order order;
@@ -61,6 +63,7 @@ final class SummarySheet {
     }
 
     void write(PageTexts page, List<Plan> plans) {
+        page.apply(pen, 0, 0);
         pen.widths(6, 30, 10, 12, 11, 11, 11, 11, 12, 14, 12, 12, 15, 12, 15);
         pen.wide(0, LAST, texts.get("cost.title") + "  " + text(order.getNumber()), Look.TITLE).height(26).next();
         fields();
@@ -74,8 +77,9 @@ final class SummarySheet {
         findings(plans);
         String rule = texts.get("cost.rule");
         pen.wide(0, LAST, rule, Look.NOTE).fit(rule, 170).next();
-        page.apply(pen, 0, 0);
-        pen.onePage();
+        if (pen.sheet().getFitToPage()) {
+            pen.onePage();
+        }
     }
 
     private void fields() {
@@ -174,6 +178,9 @@ final class SummarySheet {
         Map.Entry<Plan, String> any = table.codes().entrySet().stream().findFirst().orElse(null);
         if (any == null || table.all().stream().noneMatch(f -> f.key().endsWith("_lot1_size"))) {
             return;
+        }
+        if (pen.points() > POINTS_BEFORE_LOTS) {
+            pen.pageBreak();
         }
         pen.section(texts.get("lots.section"), LAST);
         List<Plan> plans = table.codes().keySet().stream().limit(3).toList();

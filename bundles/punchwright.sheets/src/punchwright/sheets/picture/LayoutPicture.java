@@ -42,6 +42,9 @@ public final class LayoutPicture {
     private static final double TOP = 16;
     private static final double BOTTOM = 20;
     private static final double BALLOON = 6.5;
+    /** Where a part's letter may stand, as shares of its length and width, the middle first. */
+    private static final double[][] LETTER_PLACES = {{.5, .5}, {.5, .35}, {.5, .65}, {.35, .5}, {.65, .5}, {.35, .35}, {.65, .65},
+        {.35, .65}, {.65, .35}, {.5, .2}, {.5, .8}, {.2, .5}, {.8, .5}, {.2, .2}, {.8, .8}, {.2, .8}, {.8, .2}};
 
     private final Layout layout;
     private final Clamps clamps;
@@ -147,22 +150,41 @@ public final class LayoutPicture {
     private void placements() {
         for (Placement placement : layout.getPlacements()) {
             PartOutline outline = outlines.apply(placement.getPart());
-            Rectangle2D box = null;
             AffineTransform at = onPaper();
             at.translate(placement.getXMm(), placement.getYMm());
             at.rotate(Math.toRadians(placement.getAngleDeg()));
             at.scale(placement.isMirrored() ? -1 : 1, 1);
+            List<Shape> edges = new ArrayList<>();
             for (double[] contour : outline == null ? List.<double[]>of() : outline.contours()) {
-                Shape edge = at.createTransformedShape(path(contour));
-                pencil.color(Pencil.GRAPHITE).thick().draw(edge);
-                box = box == null ? edge.getBounds2D() : box;
+                edges.add(at.createTransformedShape(path(contour)));
+                pencil.color(Pencil.GRAPHITE).thick().draw(edges.get(edges.size() - 1));
             }
-            double height = box == null ? 2.5 : Math.min(3.5, Math.max(1.2, Math.min(box.getWidth(), box.getHeight()) / 3));
-            double[] middle = {0, 0};
-            at.transform(middle, 0, middle, 0, 1);
-            pencil.color(Pencil.PETROL).label(letter(Math.max(0, parts.indexOf(placement.getPart()))),
-                    box == null ? middle[0] : box.getCenterX(), box == null ? middle[1] : box.getCenterY(), height);
+            double[] origin = {0, 0};
+            at.transform(origin, 0, origin, 0, 1);
+            letter(letter(Math.max(0, parts.indexOf(placement.getPart()))), edges, origin);
         }
+    }
+
+    /** The part's letter where it covers no opening, else in the middle; at the origin of a part without edges. */
+    private void letter(String letter, List<Shape> edges, double[] origin) {
+        pencil.color(Pencil.PETROL);
+        if (edges.isEmpty()) {
+            pencil.label(letter, origin[0], origin[1], 2.5);
+            return;
+        }
+        Rectangle2D box = edges.get(0).getBounds2D();
+        double height = Math.min(3.5, Math.max(1.2, Math.min(box.getWidth(), box.getHeight()) / 3));
+        double half = Lettering.width(letter, height) / 2 + 0.4;
+        for (double[] place : LETTER_PLACES) {
+            double x = box.getX() + place[0] * box.getWidth();
+            double y = box.getY() + place[1] * box.getHeight();
+            Rectangle2D field = new Rectangle2D.Double(x - half, y - height / 2 - 0.4, 2 * half, height + 0.8);
+            if (edges.get(0).contains(field) && edges.stream().skip(1).noneMatch(e -> e.intersects(field))) {
+                pencil.textCentred(letter, x, y - height / 2, height);
+                return;
+            }
+        }
+        pencil.label(letter, box.getCenterX(), box.getCenterY(), height);
     }
 
     private static Path2D path(double[] xy) {
@@ -231,8 +253,8 @@ public final class LayoutPicture {
         pencil.dot(x(0), y(0), 1.4);
         pencil.line(x(0), y(0), x(0) + 7, y(0));
         pencil.line(x(0), y(0), x(0), y(0) + 7);
-        pencil.text("X", x(0) + 7.5, y(0) - 2.8, 2);
-        pencil.text("Y", x(0) - 2.8, y(0) + 6, 2);
+        pencil.label("X", x(0) + 8.5, y(0), 1.8);
+        pencil.label("Y", x(0), y(0) + 8.5, 1.8);
     }
 
     private void dimensions() {

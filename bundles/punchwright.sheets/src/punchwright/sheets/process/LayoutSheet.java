@@ -79,7 +79,8 @@ public final class LayoutSheet {
         for (int i = 0; i < rows; i++) {
             pen.height(ROW_POINTS).next();
         }
-        pen.wide(0, LAST, pages.text("layout.legend"), Look.NOTE).fit(pages.text("layout.legend"), 190).next().skip(1);
+        pen.wide(0, LAST, pages.text("layout.legend"), Look.NOTE).fit(pages.text("layout.legend"), 190).next();
+        pen.pageBreak();
     }
 
     /** Gives the picture its own size in mm, whatever a program makes of column widths. */

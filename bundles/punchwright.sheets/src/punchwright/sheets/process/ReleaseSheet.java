@@ -3,7 +3,11 @@ package punchwright.sheets.process;
 
 import static punchwright.sheets.process.ProcessPages.blankIfNull;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
 import punchwright.model.plan.Finding;
 import punchwright.model.plan.Layout;
@@ -52,12 +56,17 @@ public final class ReleaseSheet {
                     Look.HEAD);
         }
         pen.wide(4, LAST, pages.text("finding.remedy"), Look.HEAD).height(16).next();
-        pages.plan().getFindings().stream().sorted(Comparator.comparing(Finding::getSeverity).reversed()).forEach(this::finding);
+        Map<List<Object>, List<Finding>> equal = new LinkedHashMap<>();
+        pages.plan().getFindings().stream().sorted(Comparator.comparing(Finding::getSeverity).reversed())
+                .forEach(f -> equal.computeIfAbsent(List.of(f.getSeverity(), blankIfNull(f.getCode()),
+                        blankIfNull(f.getSubject()),
+                        blankIfNull(f.getMessage())), k -> new ArrayList<>()).add(f));
+        equal.values().forEach(fs -> finding(fs.get(0), fs.size()));
         pen.skip(1);
     }
 
-    private void finding(Finding f) {
-        String subject = blankIfNull(f.getSubject());
+    private void finding(Finding f, int times) {
+        String subject = blankIfNull(f.getSubject()) + (times > 1 ? "  (" + times + " ×)" : "");
         String message = blankIfNull(f.getMessage());
         pen.text(0, pages.texts().word(f.getSeverity()), Look.TEXT_BOLD).text(1, blankIfNull(f.getCode()), Look.TEXT_WRAP)
                 .text(2, subject, Look.TEXT_WRAP).text(3, message, Look.TEXT_WRAP)

@@ -6,16 +6,13 @@ import static punchwright.sheets.process.ProcessPages.blankIfNull;
 import java.util.Comparator;
 import java.util.List;
 
-import punchwright.model.plan.Operation;
 import punchwright.model.plan.SheetJob;
 import punchwright.model.plan.ToolUse;
 import punchwright.model.shop.Tool;
-import punchwright.model.work.Part;
 import punchwright.sheets.book.Look;
 import punchwright.sheets.book.SheetPen;
-import punchwright.sheets.picture.LayoutPicture;
 
-/** Tools by place with clearance, force and hits, and the operations they make, of one material and thickness. */
+/** Tools by place with clearance, force and hits, of one material and thickness. */
 public final class ToolSheet {
 
     private static final int LAST = 14;
@@ -35,9 +32,6 @@ public final class ToolSheet {
         pen.widths(6, 10, 18, 25, 20, 9, 11, 11, 9, 9, 8.5, 11, 9.5, 10, 10);
         ToolSheet sheet = new ToolSheet(pages, job, pen);
         sheet.tools(number);
-        SheetPen operations = pages.sheet(pages.text("operations.sheet", number), 1, 1);
-        operations.widths(6, 26, 26, 14, 7, 24, 10, 10, 8, 8.5, 10, 9, 9.5, 42);
-        new ToolSheet(pages, job, operations).operations(number);
     }
 
     private void tools(int number) {
@@ -88,32 +82,5 @@ public final class ToolSheet {
                         + pages.texts().number(tool.getWidthMm(), 3) : "")
                 + (tool.getCornerRadiusMm() > 0 ? " R" + pages.texts().number(tool.getCornerRadiusMm(), 3) : "");
         return pages.texts().word(tool.getShape()) + " " + size;
-    }
-
-    private void operations(int number) {
-        pen.wide(0, 13, pages.text("operations.title", number, pages.material(job)), Look.TITLE).height(24).next();
-        pen.heads(pages.text("op.number"), pages.text("op.part"), pages.text("op.what"), pages.text("op.how"),
-                pages.text("op.balloon"), pages.text("op.tool"), ">" + pages.text("op.x"), ">" + pages.text("op.y"), ">"
-                        + pages.text("op.hits"),
-                ">" + pages.text("op.pitch"), ">" + pages.text("op.scallop"), ">" + pages.text("op.force"),
-                ">" + pages.text("op.time"), pages.text("op.why"));
-        List<Part> parts = ProcessPages.parts(job);
-        job.getOperations().forEach(op -> operation(op, parts));
-        pen.sheet().createFreezePane(0, 2);
-    }
-
-    private void operation(Operation op, List<Part> parts) {
-        int index = parts.indexOf(op.getPart());
-        String part = (index < 0 ? "" : LayoutPicture.letter(index) + "  ") + ProcessPages.named(op.getPart());
-        ToolUse use = op.getToolUse();
-        String tool = use == null || use.getTool() == null ? pages.text("op.none") : blankIfNull(use.getTool().getName());
-        pen.number(0, op.getNumber(), Look.TEXT_CENTER).text(1, part, Look.TEXT_WRAP)
-                .text(2, blankIfNull(op.getDescription()), Look.TEXT_WRAP).text(3, pages.texts().word(op.getKind()), Look.TEXT)
-                .numberOrBlank(4, use == null ? 0 : use.getBalloon(), Look.TEXT_CENTER).text(5, tool, Look.TEXT_WRAP);
-        pen.number(6, op.getXMm(), Look.DEC2).number(7, op.getYMm(), Look.DEC2)
-                .number(8, op.getHitsPerPart(), Look.COUNT).numberOrBlank(9, op.getPitchMm(), Look.DEC2)
-                .numberOrBlank(10, op.getScallopMm(), Look.DEC3).number(11, op.getForceKn(), Look.DEC1)
-                .numberOrBlank(12, op.getTimeSPerPart(), Look.DEC2).text(13, blankIfNull(op.getReason()), Look.TEXT_WRAP);
-        pen.fit(part, 24).fit(blankIfNull(op.getDescription()), 24).fit(tool, 22).fit(blankIfNull(op.getReason()), 38).next();
     }
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.model.check;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 
 import punchwright.model.shop.Machine;
 import punchwright.model.shop.MultiToolHolder;
@@ -53,19 +53,23 @@ final class StandingRules {
         }
     }
 
+    /** A place holds one single tool, or one holder with one insert in each position. */
     private static void placeTakenOnce(Machine machine, Report report) {
-        Map<String, Standing> seen = new HashMap<>();
+        List<Standing> before = new ArrayList<>();
         for (Standing standing : machine.getStanding()) {
-            if (standing.getPlace() == null) {
-                continue;
-            }
-            String slot = standing.getPlace().getId() + " " + (standing.getHolder() == null ? 0 : standing.getInsertPosition());
-            Standing first = seen.putIfAbsent(slot, standing);
-            Standing alone = standing.getHolder() == null ? null : seen.get(standing.getPlace().getId() + " 0");
-            if (first != null || alone != null) {
+            if (standing.getPlace() != null && before.stream().anyMatch(other -> clash(other, standing))) {
                 report.on(standing, Literals.STANDING__PLACE, standing.getPlace());
             }
+            before.add(standing);
         }
+    }
+
+    private static boolean clash(Standing one, Standing other) {
+        if (one.getPlace() != other.getPlace()) {
+            return false;
+        }
+        boolean sameHolder = one.getHolder() != null && one.getHolder() == other.getHolder();
+        return !sameHolder || one.getInsertPosition() == other.getInsertPosition();
     }
 
     private static void insertFits(Standing standing, Report report) {

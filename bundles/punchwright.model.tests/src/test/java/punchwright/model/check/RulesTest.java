@@ -18,11 +18,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import punchwright.model.Samples;
 import punchwright.model.Texts;
 import punchwright.model.names.Names;
 import punchwright.model.plan.PlanPackage;
 import punchwright.model.plan.Severity;
 import punchwright.model.shop.ShopPackage;
+import punchwright.model.shop.Standing;
 import punchwright.model.work.WorkPackage;
 
 /** Every rule lets the good pass and reports the bad. */
@@ -80,6 +82,25 @@ class RulesTest {
         assertTrue(violation.message(Locale.GERMAN).endsWith("braucht 250,25 kN; die Grenze ist 220 kN."));
         assertEquals(Severity.ERROR, violation.severity());
         assertEquals("Choose another place, tool or machine, or grind a shear angle.", violation.remedy(Locale.ENGLISH));
+    }
+
+    @Test
+    void aHolderTakesOneInsertInEachPositionAndNoSingleToolBesideIt() {
+        World world = new World();
+        world.standing().setHolder(world.library.getHolders().get(0));
+        world.standing().setInsertPosition(1);
+        Standing second = Samples.SHOP.createStanding();
+        second.setPlace(world.place());
+        second.setTool(world.tool());
+        second.setHolder(world.library.getHolders().get(0));
+        second.setInsertPosition(2);
+        world.machine().getStanding().add(second);
+        assertEquals(List.of(), of("PW-M-048", world));
+        second.setInsertPosition(1);
+        assertEquals(1, of("PW-M-048", world).size());
+        second.setHolder(null);
+        second.setInsertPosition(0);
+        assertEquals(1, of("PW-M-048", world).size());
     }
 
     @Test

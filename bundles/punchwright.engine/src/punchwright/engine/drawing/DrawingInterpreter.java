@@ -42,12 +42,12 @@ final class DrawingInterpreter {
         double mmPerUnit = Units.mmPerUnit(raw, extent, options, findings);
         Scaling scaling = scaling(extent, mmPerUnit);
         reportHeights(layers.cut(), mmPerUnit);
+        List<UncutLine> uncut = uncut(layers, scaling);
         List<Piece> pieces = pieces(layers.cut(), scaling);
         if (pieces.isEmpty() && layers.leftOutCurves() > 0) {
             findings.add(DrawingReason.NO_CONTOUR_CUT, layers.leftOutCurves(), layers.leftOut());
         }
         ContourSet contours = ContourBuilder.build(pieces, options.toleranceMm(), findings);
-        List<UncutLine> uncut = uncut(layers, scaling);
         if (upright > 0) {
             findings.add(DrawingReason.UPRIGHT, upright);
         }

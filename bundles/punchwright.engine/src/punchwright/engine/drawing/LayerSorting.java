@@ -2,7 +2,7 @@
 package punchwright.engine.drawing;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,7 +22,7 @@ final class LayerSorting {
 
     private final RawDrawing raw;
     private final DrawingOptions options;
-    private final Map<Style, LayerMeaning> known = new IdentityHashMap<>();
+    private final Map<Style, LayerMeaning> known = new HashMap<>();
     private final List<DrawnCurve> cut = new ArrayList<>();
     private final Map<LayerMeaning, List<DrawnCurve>> others = new TreeMap<>();
     private final Map<String, Integer> hidden = new TreeMap<>();

@@ -72,6 +72,9 @@ public record Arc(Point center, double radiusMm, double startRad, double sweepRa
 
     @Override
     public Bounds bounds() {
+        if (Math.abs(sweepRad) >= FULL) {
+            return new Bounds(center.x() - radiusMm, center.y() - radiusMm, center.x() + radiusMm, center.y() + radiusMm);
+        }
         Bounds b = Bounds.EMPTY.including(start()).including(end());
         for (int quarter = 0; quarter < 4; quarter++) {
             if (spans(quarter * Math.PI / 2)) {

@@ -2,10 +2,8 @@
 package punchwright.engine.geometry;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntConsumer;
-import java.util.stream.IntStream;
 
 /**
  * Finds the boxes that meet a box: a tree packed once, by slices in x and then in y (S. Leutenegger et al., "STR: a simple
@@ -14,6 +12,8 @@ import java.util.stream.IntStream;
 public final class BoxIndex {
 
     private static final int FAN = 8;
+    /** Centres are sorted on a raster of this many steps over the whole extent; the raster only shapes the tree. */
+    private static final double RASTER = Integer.MAX_VALUE - 1.0;
 
     private final Bounds[][] levels;
     private final int[] order;
@@ -21,7 +21,10 @@ public final class BoxIndex {
     /** Boxes by position; an empty box is never found. */
     public BoxIndex(List<Bounds> boxes) {
         order = sliced(boxes);
-        Bounds[] leaves = Arrays.stream(order).mapToObj(boxes::get).toArray(Bounds[]::new);
+        Bounds[] leaves = new Bounds[order.length];
+        for (int i = 0; i < leaves.length; i++) {
+            leaves[i] = boxes.get(order[i]);
+        }
         int depth = 1;
         for (int n = leaves.length; n > 1; n = (n + FAN - 1) / FAN) {
             depth++;
@@ -35,16 +38,35 @@ public final class BoxIndex {
 
     private static int[] sliced(List<Bounds> boxes) {
         int n = boxes.size();
-        Comparator<Integer> byX = Comparator.comparingDouble(i -> boxes.get(i).minX() + boxes.get(i).maxX());
-        Comparator<Integer> byY = Comparator.comparingDouble(i -> boxes.get(i).minY() + boxes.get(i).maxY());
-        Integer[] all = IntStream.range(0, n).boxed().toArray(Integer[]::new);
-        Arrays.sort(all, byX);
+        Bounds all = Bounds.EMPTY;
+        for (Bounds b : boxes) {
+            all = all.including(b);
+        }
+        long[] keys = new long[n];
+        for (int i = 0; i < n; i++) {
+            Bounds b = boxes.get(i);
+            keys[i] = raster((b.minX() + b.maxX()) / 2, all.minX(), all.width()) << 32 | i;
+        }
+        Arrays.sort(keys);
         int slices = (int) Math.ceil(Math.sqrt((n + FAN - 1) / FAN));
         int size = slices == 0 ? 1 : (n + slices - 1) / slices;
-        for (int from = 0; from < n; from += size) {
-            Arrays.sort(all, from, Math.min(n, from + size), byY);
+        for (int k = 0; k < n; k++) {
+            Bounds b = boxes.get((int) keys[k]);
+            keys[k] = raster((b.minY() + b.maxY()) / 2, all.minY(), all.height()) << 32 | keys[k] & 0xFFFFFFFFL;
         }
-        return Arrays.stream(all).mapToInt(Integer::intValue).toArray();
+        for (int from = 0; from < n; from += size) {
+            Arrays.sort(keys, from, Math.min(n, from + size));
+        }
+        int[] order = new int[n];
+        for (int k = 0; k < n; k++) {
+            order[k] = (int) keys[k];
+        }
+        return order;
+    }
+
+    private static long raster(double value, double from, double extent) {
+        double share = (value - from) / extent;
+        return share > 0 ? (long) (Math.min(1, share) * RASTER) : 0;
     }
 
     private static Bounds[] parents(Bounds[] children) {

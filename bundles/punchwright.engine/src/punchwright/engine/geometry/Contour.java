@@ -53,7 +53,11 @@ public record Contour(List<Segment> segments) {
     }
 
     public double lengthMm() {
-        return segments.stream().mapToDouble(Segment::lengthMm).sum();
+        double sum = 0;
+        for (Segment s : segments) {
+            sum += s.lengthMm();
+        }
+        return sum;
     }
 
     public boolean isCounterClockwise() {
@@ -77,7 +81,11 @@ public record Contour(List<Segment> segments) {
     }
 
     public Bounds bounds() {
-        return segments.stream().map(Segment::bounds).reduce(Bounds.EMPTY, Bounds::including);
+        Bounds b = Bounds.EMPTY;
+        for (Segment s : segments) {
+            b = b.including(s.bounds());
+        }
+        return b;
     }
 
     /**
@@ -101,7 +109,11 @@ public record Contour(List<Segment> segments) {
 
     /** Least distance of a point from the line of the contour, in mm. */
     public double distance(Point p) {
-        return segments.stream().mapToDouble(s -> s.distance(p)).min().orElseThrow();
+        double least = Double.POSITIVE_INFINITY;
+        for (Segment s : segments) {
+            least = Math.min(least, s.distance(p));
+        }
+        return least;
     }
 
     /** Whether the point lies inside (crossing number of a ray to the right over a fine polygon). */

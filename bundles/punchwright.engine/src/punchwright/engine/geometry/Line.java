@@ -31,7 +31,8 @@ public record Line(Point start, Point end) implements Segment {
 
     @Override
     public Bounds bounds() {
-        return Bounds.EMPTY.including(start).including(end);
+        return new Bounds(Math.min(start.x(), end.x()), Math.min(start.y(), end.y()), Math.max(start.x(), end.x()),
+                Math.max(start.y(), end.y()));
     }
 
     @Override

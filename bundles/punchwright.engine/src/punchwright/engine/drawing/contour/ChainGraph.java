@@ -111,6 +111,38 @@ final class ChainGraph {
         }
     }
 
+    /**
+     * The cycle through a piece when every node on it has two ends: piece numbers in order, as ones' complement where a
+     * piece is passed backwards; null when a busier node comes first.
+     */
+    int[] simpleCycle(int start) {
+        int[] cycle = new int[8];
+        int n = 0;
+        int k = start;
+        int node = from[start];
+        do {
+            if (degree[node] != 2) {
+                return null;
+            }
+            if (n == cycle.length) {
+                cycle = java.util.Arrays.copyOf(cycle, 2 * n);
+            }
+            cycle[n++] = from[k] == node ? k : ~k;
+            node = other(k, node);
+            k = otherAt(node, k);
+        } while (k >= 0 && k != start);
+        return k < 0 ? null : java.util.Arrays.copyOf(cycle, n);
+    }
+
+    /** The other living piece at a node with two; -1 when the node has more. */
+    private int otherAt(int node, int piece) {
+        int other = -1;
+        for (int i = first[node]; degree[node] == 2 && i < first[node + 1]; i++) {
+            other = alive[ends[i]] && ends[i] != piece ? ends[i] : other;
+        }
+        return other;
+    }
+
     /** Living pieces connected with this one, itself included, in a fixed order; marks them as seen. */
     List<Integer> component(int start, boolean[] seen) {
         List<Integer> group = new ArrayList<>();

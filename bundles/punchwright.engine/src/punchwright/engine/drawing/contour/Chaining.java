@@ -40,7 +40,7 @@ final class Chaining {
         boolean[] seen = new boolean[graph.pieces.size()];
         for (int k = 0; k < seen.length; k++) {
             if (graph.alive[k] && !seen[k]) {
-                closeComponent(graph, graph.component(k, seen));
+                closeComponent(graph, k, seen);
             }
         }
         if (unique.widestGapMm() > EXACT_MM && !cutBefore) {
@@ -48,13 +48,14 @@ final class Chaining {
         }
     }
 
-    /** Makes loops of a connected component without dangling ends. */
-    private void closeComponent(ChainGraph graph, List<Integer> group) {
-        if (group.stream().allMatch(k -> graph.degree(graph.from[k]) == 2 && graph.degree(graph.to[k]) == 2)) {
-            boolean exact = group.stream().allMatch(k -> graph.pieces.get(k).exact());
-            loops.add(new Loop(walk(graph, group), exact, cutBefore));
+    /** Makes loops of the connected component of a piece; it has no dangling ends. */
+    private void closeComponent(ChainGraph graph, int piece, boolean[] seen) {
+        int[] cycle = graph.simpleCycle(piece);
+        if (cycle != null) {
+            addCycle(graph, cycle, seen);
             return;
         }
+        List<Integer> group = graph.component(piece, seen);
         group.forEach(k -> branchingLengthMm += graph.pieces.get(k).lengthMm());
         BranchWalk branch = new BranchWalk(graph, group);
         branch.run();
@@ -66,19 +67,17 @@ final class Chaining {
         }
     }
 
-    private static Contour walk(ChainGraph graph, List<Integer> group) {
-        List<Segment> segments = new ArrayList<>();
-        int start = group.get(0);
-        int piece = start;
-        int node = graph.from[start];
-        do {
-            boolean forward = graph.from[piece] == node;
-            segments.addAll(graph.pieces.get(piece).directed(forward));
-            node = graph.other(piece, node);
-            List<Integer> two = graph.at(node);
-            piece = two.get(0) == piece ? two.get(1) : two.get(0);
-        } while (piece != start);
-        return new Contour(segments);
+    /** The cycle has piece numbers, negative (ones' complement) for a piece passed backwards. */
+    private void addCycle(ChainGraph graph, int[] cycle, boolean[] seen) {
+        List<Segment> segments = new ArrayList<>(cycle.length);
+        boolean exact = true;
+        for (int k : cycle) {
+            Piece piece = graph.pieces.get(k < 0 ? ~k : k);
+            segments.addAll(piece.directed(k >= 0));
+            exact &= piece.exact();
+            seen[k < 0 ? ~k : k] = true;
+        }
+        loops.add(new Loop(new Contour(segments), exact, cutBefore));
     }
 
     int duplicates() {

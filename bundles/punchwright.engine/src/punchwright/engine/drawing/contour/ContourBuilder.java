@@ -2,6 +2,7 @@
 package punchwright.engine.drawing.contour;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -38,13 +39,19 @@ public final class ContourBuilder {
         first.close(takeClosed(pieces));
         duplicates += first.duplicates();
         dropRepeatedLoops();
-        Measure drawn = measure(first);
-        open.addAll(OpenChains.group(withSplits(withoutOverlaps(first.loose())), toleranceMm));
-        dropRepeatedLoops();
+        List<Contour> simple = loops.stream().filter(l -> !l.doubtful()).map(Loop::contour).toList();
+        LoopNesting simpleNesting = new LoopNesting(simple);
+        Measure drawn = measure(first, simpleNesting);
+        List<Piece> loose = first.loose();
+        if (!loose.isEmpty()) {
+            open.addAll(OpenChains.group(withSplits(withoutOverlaps(loose)), toleranceMm));
+            dropRepeatedLoops();
+        }
         if (duplicates > 0) {
             findings.add(ContourReason.DUPLICATES, duplicates);
         }
-        return result(drawn);
+        boolean same = loops.size() == simple.size();
+        return result(drawn, same ? simpleNesting : new LoopNesting(loops.stream().map(Loop::contour).toList()));
     }
 
     /** Pieces that close by themselves become loops; gives the others that have a length. */
@@ -80,13 +87,12 @@ public final class ContourBuilder {
         duplicates += cleaning.dropped();
     }
 
-    private Measure measure(Chaining first) {
-        List<Loop> simple = loops.stream().filter(l -> !l.doubtful()).toList();
-        List<Double> circles = simple.stream().filter(Loop::exact).map(l -> l.contour().circleDiameterMm(toleranceMm))
-                .filter(d -> d > 0).sorted().toList();
-        double length = simple.stream().mapToDouble(l -> l.contour().lengthMm()).sum() + first.looseLengthMm();
-        LoopNesting nesting = new LoopNesting(simple.stream().map(Loop::contour).toList());
-        return new Measure(simple.size(), first.danglingChains(), circles, nesting.netAreaMm2(), length);
+    private Measure measure(Chaining first, LoopNesting simple) {
+        double[] circles = loops.stream().filter(l -> l.exact() && !l.doubtful())
+                .mapToDouble(l -> l.contour().circleDiameterMm(toleranceMm)).filter(d -> d > 0).sorted().toArray();
+        double length = simple.loops().stream().mapToDouble(Contour::lengthMm).sum() + first.looseLengthMm();
+        return new Measure(simple.loops().size(), first.danglingChains(), Arrays.stream(circles).boxed().toList(),
+                simple.netAreaMm2(), length);
     }
 
     private List<Piece> withoutOverlaps(List<Piece> loose) {
@@ -119,12 +125,11 @@ public final class ContourBuilder {
         return second.loose();
     }
 
-    private ContourSet result(Measure drawn) {
-        List<Contour> contours = loops.stream().map(Loop::contour).toList();
-        new Crossings(contours, toleranceMm, findings).report();
+    private ContourSet result(Measure drawn, LoopNesting nesting) {
+        List<Contour> contours = nesting.loops();
+        new Crossings(contours, nesting.boxes(), toleranceMm, findings).report(nesting.index());
         OpenChainReport report = new OpenChainReport(contours, findings);
         open.forEach(report::report);
-        LoopNesting nesting = new LoopNesting(contours);
         List<Shape> shapes = nesting.shapes().stream().filter(s -> !report.liesInOpenOutline(s.outer())).toList();
         return new ContourSet(contours, open, shapes, nesting.netAreaMm2(), drawn);
     }

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.drawing.contour;
 
-import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.function.IntConsumer;
 
 import punchwright.engine.finding.FindingCollector;
+import punchwright.engine.geometry.Arc;
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.BoxIndex;
 import punchwright.engine.geometry.Contour;
@@ -19,73 +20,86 @@ final class Crossings {
 
     /** Sine of the angle below which two curves touch instead of cross. */
     private static final double TANGENT = 0.05;
+    /** Contours with fewer segments are compared segment by segment. */
+    private static final int FEW = 12;
 
     private final double toleranceMm;
     private final FindingCollector findings;
-    private final List<Segment> segments = new ArrayList<>();
-    private final List<Integer> owner = new ArrayList<>();
-    private final List<Integer> positionInLoop = new ArrayList<>();
     private final List<Contour> loops;
-    private final Set<Long> reported = new HashSet<>();
+    private final List<Bounds> boxes;
+    private final Map<Integer, BoxIndex> indexes = new HashMap<>();
+    private boolean crossed;
 
-    Crossings(List<Contour> loops, double toleranceMm, FindingCollector findings) {
+    /** @param boxes bounds of the loops, in their order */
+    Crossings(List<Contour> loops, List<Bounds> boxes, double toleranceMm, FindingCollector findings) {
         this.loops = loops;
+        this.boxes = boxes;
         this.toleranceMm = toleranceMm;
         this.findings = findings;
     }
 
-    void report() {
-        List<Bounds> boxes = new ArrayList<>();
+    void report(BoxIndex index) {
         for (int i = 0; i < loops.size(); i++) {
-            List<Segment> own = loops.get(i).segments();
-            for (int k = 0; k < own.size(); k++) {
-                segments.add(own.get(k));
-                owner.add(i);
-                positionInLoop.add(k);
-                boxes.add(own.get(k).bounds());
-            }
-        }
-        BoxIndex index = new BoxIndex(boxes);
-        for (int i = 0; i < segments.size(); i++) {
             int first = i;
+            compare(first, first);
             index.query(boxes.get(i), second -> {
-                if (second > first && !areNeighbours(first, second)) {
+                boolean smallerAsks = size(first) < size(second) || size(first) == size(second) && first < second;
+                if (first != second && smallerAsks) {
                     compare(first, second);
                 }
             });
         }
     }
 
-    private boolean areNeighbours(int i, int j) {
-        int n = loops.get(owner.get(i)).segments().size();
-        int step = Math.abs(positionInLoop.get(i) - positionInLoop.get(j));
-        return owner.get(i).equals(owner.get(j)) && (step <= 1 || step == n - 1);
+    private int size(int loop) {
+        return loops.get(loop).segments().size();
     }
 
-    private void compare(int i, int j) {
-        int a = owner.get(i);
-        int b = owner.get(j);
-        if (reported.contains(key(a, b))) {
+    /** Compares the segments of a loop with those of another at least as long, or with its own. */
+    private void compare(int a, int b) {
+        crossed = false;
+        List<Segment> own = loops.get(a).segments();
+        if (a == b && own.size() < 4) {
             return;
         }
-        for (Point p : Intersections.of(segments.get(i), segments.get(j), toleranceMm / 2)) {
-            boolean crossing = isCrossing(segments.get(i), segments.get(j), p);
-            if (crossing || a != b) {
-                note(a, b, p, crossing);
+        for (int i = 0; i < own.size() && !crossed; i++) {
+            int position = i;
+            int from = a == b ? i + 2 : 0;
+            Bounds box = own.size() == 1 ? boxes.get(a) : own.get(i).bounds();
+            if (from < size(b) && (a == b || box.intersects(boxes.get(b)))) {
+                candidates(b, from, box, j -> compare(a, position, b, j));
             }
         }
     }
 
-    private static long key(int a, int b) {
-        return (long) Math.min(a, b) << 32 | Math.max(a, b);
+    private void candidates(int loop, int from, Bounds box, IntConsumer found) {
+        List<Segment> segments = loops.get(loop).segments();
+        if (segments.size() > FEW) {
+            indexes.computeIfAbsent(loop, l -> new BoxIndex(segments.stream().map(Segment::bounds).toList())).query(box, found);
+            return;
+        }
+        for (int j = from; j < segments.size(); j++) {
+            if (segments.size() == 1 || segments.get(j).bounds().intersects(box)) {
+                found.accept(j);
+            }
+        }
     }
 
-    private void note(int a, int b, Point p, boolean crossing) {
-        ContourReason reason = a == b ? ContourReason.SELF_CROSSING : crossing ? ContourReason.CROSSING : ContourReason.TOUCHING;
-        if (crossing) {
-            reported.add(key(a, b));
+    private void compare(int a, int i, int b, int j) {
+        int n = size(a);
+        if (crossed || a == b && (j <= i + 1 || j - i == n - 1)) {
+            return;
         }
-        findings.addAt(p, reason, p.x(), p.y());
+        Segment s = loops.get(a).segments().get(i);
+        Segment t = loops.get(b).segments().get(j);
+        for (Point p : Intersections.of(s, t, toleranceMm / 2)) {
+            boolean crossing = isCrossing(s, t, p);
+            if (crossing || a != b) {
+                crossed |= crossing;
+                findings.addAt(p, a == b ? ContourReason.SELF_CROSSING : crossing ? ContourReason.CROSSING : ContourReason.TOUCHING,
+                        p.x(), p.y());
+            }
+        }
     }
 
     private boolean isCrossing(Segment s, Segment t, Point p) {
@@ -97,6 +111,6 @@ final class Crossings {
     }
 
     private static Point direction(Segment s, Point p) {
-        return s instanceof punchwright.engine.geometry.Arc arc ? p.minus(arc.center()).unit().left() : s.tangentAt(0);
+        return s instanceof Arc arc ? p.minus(arc.center()).unit().left() : s.tangentAt(0);
     }
 }

@@ -3,9 +3,9 @@ package punchwright.engine.drawing.contour;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
 
 /** Clusters the ends of open pieces and drops pieces that lie exactly on another. */
 final class EdgeCleaning {
@@ -48,30 +48,45 @@ final class EdgeCleaning {
         return new Edges(new ChainGraph(open, nodes, Arrays.copyOf(a, m), Arrays.copyOf(b, m)), closed, nodes.widestGap(), count);
     }
 
+    /** Pieces between the same two nodes with the same length and middle as an earlier one. */
     private boolean[] duplicates(List<Piece> pieces, int[] from, int[] to) {
         int n = pieces.size();
-        double[] length = new double[n];
         long[] key = new long[n];
         for (int k = 0; k < n; k++) {
-            length[k] = pieces.get(k).lengthMm();
             key[k] = (long) Math.min(from[k], to[k]) << 32 | Math.max(from[k], to[k]);
         }
-        Integer[] order = IntStream.range(0, n).boxed().toArray(Integer[]::new);
-        Arrays.sort(order, Comparator.<Integer>comparingLong(k -> key[k]).thenComparingInt(k -> k));
+        long[] repeated = repeated(key);
         boolean[] dropped = new boolean[n];
-        for (int i = 0; i < n; i++) {
-            for (int j = i + 1; !dropped[order[i]] && j < n && key[order[j]] == key[order[i]]; j++) {
-                if (!dropped[order[j]] && same(pieces, length, order[i], order[j])) {
-                    dropped[order[j]] = true;
+        Map<Long, List<Integer>> keptBetween = new HashMap<>();
+        for (int k = 0; k < n; k++) {
+            if (repeated.length > 0 && Arrays.binarySearch(repeated, key[k]) >= 0) {
+                List<Integer> kept = keptBetween.computeIfAbsent(key[k], x -> new ArrayList<>());
+                int candidate = k;
+                dropped[k] = kept.stream().anyMatch(i -> same(pieces.get(i), pieces.get(candidate)));
+                if (dropped[k]) {
                     count++;
+                } else {
+                    kept.add(k);
                 }
             }
         }
         return dropped;
     }
 
-    private boolean same(List<Piece> pieces, double[] length, int i, int j) {
-        return Math.abs(length[i] - length[j]) <= 2 * toleranceMm
-                && pieces.get(i).middle().distance(pieces.get(j).middle()) <= 2 * toleranceMm;
+    /** Values that occur more than once, rising. */
+    private static long[] repeated(long[] values) {
+        long[] sorted = values.clone();
+        Arrays.sort(sorted);
+        int m = 0;
+        for (int i = 1; i < sorted.length; i++) {
+            if (sorted[i] == sorted[i - 1] && (m == 0 || sorted[m - 1] != sorted[i])) {
+                sorted[m++] = sorted[i];
+            }
+        }
+        return Arrays.copyOf(sorted, m);
+    }
+
+    private boolean same(Piece a, Piece b) {
+        return Math.abs(a.lengthMm() - b.lengthMm()) <= 2 * toleranceMm && a.middle().distance(b.middle()) <= 2 * toleranceMm;
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.IntStream;
 
 import punchwright.engine.geometry.Bounds;
@@ -16,76 +17,89 @@ import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Shape;
 
 /** Which loop lies in which: even depths are outlines of parts, odd depths their holes. */
-public final class LoopNesting {
+final class LoopNesting {
 
     private static final double CHORD_ERROR = 0.01;
 
     private final List<Contour> loops;
     private final List<Bounds> boxes;
+    private final BoxIndex index;
     private final double[] areas;
-    private final InsideTest[] tests;
+    private final AtomicReferenceArray<InsideTest> tests;
     private final int[] depth;
     private final int[] parent;
 
-    public LoopNesting(List<Contour> loops) {
+    LoopNesting(List<Contour> loops) {
         this.loops = loops;
-        boxes = loops.stream().map(Contour::bounds).toList();
+        boxes = new ArrayList<>(loops.size());
+        loops.forEach(l -> boxes.add(l.bounds()));
         areas = loops.stream().mapToDouble(Contour::areaMm2).toArray();
-        tests = new InsideTest[loops.size()];
+        tests = new AtomicReferenceArray<>(loops.size());
         depth = new int[loops.size()];
         parent = new int[loops.size()];
         Arrays.fill(parent, -1);
-        BoxIndex index = new BoxIndex(boxes);
-        for (int i = 0; i < loops.size(); i++) {
-            locate(i, index);
-        }
+        index = new BoxIndex(boxes);
+        IntStream.range(0, areas.length).parallel().forEach(this::locate);
     }
 
-    private void locate(int i, BoxIndex index) {
-        Point p = InteriorPoint.of(loops.get(i));
-        index.query(Bounds.EMPTY.including(p), j -> {
-            boolean larger = areas[j] > areas[i] || areas[j] == areas[i] && j < i;
-            if (j != i && larger && contains(j, p)) {
-                depth[i]++;
-                if (parent[i] < 0 || areas[j] < areas[parent[i]]) {
-                    parent[i] = j;
+    /** Writes only its own places of the arrays, so that the order of the calls does not matter. */
+    private void locate(int i) {
+        Point[] inner = new Point[1];
+        index.query(boxes.get(i), j -> {
+            if (j != i && isLarger(j, i)) {
+                inner[0] = inner[0] == null ? InteriorPoint.of(loops.get(i)) : inner[0];
+                if (contains(j, inner[0])) {
+                    depth[i]++;
+                    parent[i] = parent[i] < 0 || areas[j] < areas[parent[i]] ? j : parent[i];
                 }
             }
         });
     }
 
+    private boolean isLarger(int j, int i) {
+        return areas[j] > areas[i] || areas[j] == areas[i] && j < i;
+    }
+
     private boolean contains(int j, Point p) {
-        if (tests[j] == null) {
-            tests[j] = new InsideTest(loops.get(j), CHORD_ERROR);
+        InsideTest test = tests.get(j);
+        if (test == null) {
+            test = new InsideTest(loops.get(j), CHORD_ERROR);
+            tests.set(j, test);
         }
-        return tests[j].contains(p);
+        return test.contains(p);
     }
 
-    /** How many loops hold this one. */
-    public int depth(int loop) {
-        return depth[loop];
+    List<Bounds> boxes() {
+        return boxes;
     }
 
-    /** The smallest loop that holds this one; -1 for none. */
-    public int parent(int loop) {
-        return parent[loop];
+    BoxIndex index() {
+        return index;
+    }
+
+    List<Contour> loops() {
+        return loops;
     }
 
     /** Sum of the areas of even depth less those of odd depth, in mm2. */
-    public double netAreaMm2() {
+    double netAreaMm2() {
         return IntStream.range(0, areas.length).mapToDouble(i -> depth[i] % 2 == 0 ? areas[i] : -areas[i]).sum();
     }
 
     /** Part shapes, larger ones first; equal ones in the order of the drawing. */
-    public List<Shape> shapes() {
+    List<Shape> shapes() {
         List<List<Contour>> holes = new ArrayList<>();
-        loops.forEach(l -> holes.add(new ArrayList<>()));
-        for (int i = 0; i < loops.size(); i++) {
+        loops.forEach(l -> holes.add(null));
+        for (int i = 0; i < areas.length; i++) {
             if (depth[i] % 2 == 1) {
+                if (holes.get(parent[i]) == null) {
+                    holes.set(parent[i], new ArrayList<>());
+                }
                 holes.get(parent[i]).add(loops.get(i));
             }
         }
-        return IntStream.range(0, loops.size()).filter(i -> depth[i] % 2 == 0).boxed()
-                .sorted(Comparator.comparingDouble(i -> -areas[i])).map(i -> new Shape(loops.get(i), holes.get(i))).toList();
+        return IntStream.range(0, areas.length).filter(i -> depth[i] % 2 == 0).boxed()
+                .sorted(Comparator.comparingDouble(i -> -areas[i]))
+                .map(i -> new Shape(loops.get(i), holes.get(i) == null ? List.of() : holes.get(i))).toList();
     }
 }

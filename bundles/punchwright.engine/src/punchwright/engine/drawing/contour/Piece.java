@@ -49,6 +49,9 @@ public record Piece(List<Segment> segments, boolean closed, boolean exact) {
     }
 
     List<Segment> directed(boolean forward) {
+        if (segments.size() == 1) {
+            return forward ? segments : List.of(segments.get(0).reversed());
+        }
         return forward ? segments : segments.reversed().stream().map(Segment::reversed).toList();
     }
 }

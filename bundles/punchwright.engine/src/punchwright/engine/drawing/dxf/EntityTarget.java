@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.drawing.dxf;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,7 @@ final class EntityTarget {
     private final FindingCollector findings;
     private final Map<String, Integer> degenerate = new TreeMap<>();
     private final PolylineAssembly polyline = new PolylineAssembly();
+    private final Map<Style, Style> styles = new HashMap<>();
     private final Set<String> replaced = new HashSet<>();
     private Block block;
     private Style lastStyle = new Style("0", Style.BY_LAYER, "BYLAYER", false);
@@ -71,7 +73,8 @@ final class EntityTarget {
         boolean hidden = e.integer(60, 0) == 1;
         if (!layer.equals(lastStyle.layer()) || colour != lastStyle.colour() || hidden != lastStyle.hidden()
                 || !type.equals(lastRawType)) {
-            lastStyle = new Style(layer, colour, type.toUpperCase(Locale.ROOT), hidden);
+            Style style = new Style(layer, colour, type.equals("BYLAYER") ? type : type.toUpperCase(Locale.ROOT), hidden);
+            lastStyle = styles.computeIfAbsent(style, s -> s);
             lastRawType = type;
             if (layer.indexOf('\uFFFD') >= 0 && replaced.add(layer)) {
                 findings.add(DxfReason.TEXT_REPLACED, layer);

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.nesting.shapes;
+
+import java.util.SplittableRandom;
+
+/**
+ * The best place for one piece among the others: random samples over the rectangle and around the present place, then a
+ * descent along random directions from the best few.
+ */
+final class PlaceSearch {
+
+    private static final int KEPT = 3;
+
+    private final Field field;
+    private final SplittableRandom random;
+    private final int wide;
+    private final int close;
+    private final int[] keptTurn = new int[KEPT];
+    private final double[] keptX = new double[KEPT];
+    private final double[] keptY = new double[KEPT];
+    private final double[] keptCost = new double[KEPT];
+    int bestTurn;
+    double bestX;
+    double bestY;
+    double bestCost;
+
+    PlaceSearch(Field field, SplittableRandom random, int wide, int close) {
+        this.field = field;
+        this.random = random;
+        this.wide = wide;
+        this.close = close;
+    }
+
+    /** Looks for a place that costs less than {@code most}; false when none is found. */
+    boolean find(int i, double most) {
+        for (int k = 0; k < KEPT; k++) {
+            keptCost[k] = most;
+            keptTurn[k] = -1;
+        }
+        Piece piece = field.pieces[i];
+        double near = 0.25 * piece.diameter;
+        for (int s = 0; s < close && keptCost[0] > 0; s++) {
+            int t = random.nextInt(3) == 0 ? random.nextInt(piece.turns.length) : field.turn[i];
+            Outline o = piece.turns[t];
+            sample(i, t, clampX(o, field.x[i] + (random.nextDouble() * 2 - 1) * near),
+                    clampY(o, field.y[i] + (random.nextDouble() * 2 - 1) * near));
+        }
+        for (int s = 0; s < wide && keptCost[0] > 0; s++) {
+            int t = random.nextInt(piece.turns.length);
+            Outline o = piece.turns[t];
+            if (o.length() <= field.length && o.width() <= field.width) {
+                sample(i, t, -o.minX + random.nextDouble() * (field.length - o.length()),
+                        -o.minY + random.nextDouble() * (field.width - o.width()));
+            }
+        }
+        return refineKept(i, piece, most);
+    }
+
+    private boolean refineKept(int i, Piece piece, double most) {
+        bestCost = most;
+        bestTurn = -1;
+        for (int k = 0; k < KEPT && bestCost > 0; k++) {
+            if (keptTurn[k] >= 0) {
+                descend(i, keptTurn[k], keptX[k], keptY[k], keptCost[k], 0.02 * piece.diameter, 0.002 * piece.diameter);
+            }
+        }
+        if (bestTurn >= 0 && bestCost > 0) {
+            descend(i, bestTurn, bestX, bestY, bestCost, 0.002 * piece.diameter, 0.00005 * piece.diameter);
+        }
+        return bestTurn >= 0;
+    }
+
+    private void sample(int i, int t, double x, double y) {
+        double cost = field.cost(i, t, x, y, keptCost[KEPT - 1]);
+        if (cost < keptCost[KEPT - 1]) {
+            int k = KEPT - 1;
+            while (k > 0 && keptCost[k - 1] > cost) {
+                keptCost[k] = keptCost[k - 1];
+                keptTurn[k] = keptTurn[k - 1];
+                keptX[k] = keptX[k - 1];
+                keptY[k] = keptY[k - 1];
+                k--;
+            }
+            keptCost[k] = cost;
+            keptTurn[k] = t;
+            keptX[k] = x;
+            keptY[k] = y;
+        }
+    }
+
+    /** Steps along an axis or a diagonal, wider after success, narrower after failure. */
+    private void descend(int i, int t, double startX, double startY, double startCost, double from, double to) {
+        Outline o = field.pieces[i].turns[t];
+        double x = startX;
+        double y = startY;
+        double cost = startCost;
+        double step = from;
+        while (step > to && cost > 0) {
+            int axis = random.nextInt(4);
+            double dx = axis == 1 ? 0 : step;
+            double dy = axis == 0 ? 0 : axis == 3 ? -step : step;
+            boolean better = false;
+            for (int sign = 1; sign >= -1; sign -= 2) {
+                double nx = clampX(o, x + sign * dx);
+                double ny = clampY(o, y + sign * dy);
+                double c = field.cost(i, t, nx, ny, cost);
+                if (c < cost) {
+                    cost = c;
+                    x = nx;
+                    y = ny;
+                    better = true;
+                    break;
+                }
+            }
+            step *= better ? 1.1 : 0.5;
+        }
+        if (cost < bestCost || bestTurn < 0) {
+            bestCost = cost;
+            bestTurn = t;
+            bestX = x;
+            bestY = y;
+        }
+    }
+
+    private double clampX(Outline o, double x) {
+        return Math.max(-o.minX, Math.min(field.length - o.maxX, x));
+    }
+
+    private double clampY(Outline o, double y) {
+        return Math.max(-o.minY, Math.min(field.width - o.maxY, y));
+    }
+}

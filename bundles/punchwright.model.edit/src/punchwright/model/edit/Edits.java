@@ -32,16 +32,20 @@ import punchwright.model.shop.ShopFactory;
 import punchwright.model.shop.ShopPackage;
 
 /**
- * Changes that an engineer makes, each as one command that can be undone and redone. A command that would change nothing, or must not be
- * made, cannot be executed.
+ * Changes that an engineer makes, each as one command that can be undone and redone. A command that would change nothing, or
+ * must not be made, cannot be executed.
  */
 public final class Edits {
 
     private Edits() {
     }
 
-    /** Gives one feature of many objects the same value. Objects that have it already, or have no such feature, are left alone. */
-    public static Command setAll(EditingDomain domain, Collection<? extends EObject> objects, EStructuralFeature feature, Object value) {
+    /**
+     * Gives one feature of many objects the same value. Objects that have it already, or have no such feature, are left
+     * alone.
+     */
+    public static Command setAll(EditingDomain domain, Collection<? extends EObject> objects, EStructuralFeature feature,
+            Object value) {
         CompoundCommand command = new CompoundCommand(text("set", Names.of(feature, Locale.getDefault()), objects.size()));
         for (EObject object : objects) {
             boolean has = object.eClass().getEAllStructuralFeatures().contains(feature);
@@ -87,8 +91,8 @@ public final class Edits {
     }
 
     /**
-     * Removes objects that nothing else refers to. As long as one is used by an object that stays, the command cannot be executed;
-     * {@link #whereUsed} says by whom.
+     * Removes objects that nothing else refers to. As long as one is used by an object that stays, the command cannot be
+     * executed; {@link #whereUsed} says by whom.
      */
     public static Command remove(EditingDomain domain, Collection<? extends EObject> objects) {
         for (EObject object : objects) {
@@ -131,7 +135,8 @@ public final class Edits {
     /** Adds the next revision to the library: what is saved then is known under its number. */
     public static Command revise(EditingDomain domain, Library library, String date, String who, String why) {
         Revision revision = ShopFactory.eINSTANCE.createRevision();
-        int last = library.getRevisions().isEmpty() ? 0 : library.getRevisions().get(library.getRevisions().size() - 1).getNumber();
+        int last = library.getRevisions().isEmpty() ? 0 : library.getRevisions().get(library.getRevisions().size() - 1)
+                .getNumber();
         revision.setNumber(last + 1);
         revision.setDate(date);
         revision.setWho(who);
@@ -151,7 +156,8 @@ public final class Edits {
     }
 
     private static String text(String key, Object... arguments) {
-        ResourceBundle texts = ResourceBundle.getBundle("punchwright.model.edit.edits", Locale.getDefault(), Edits.class.getClassLoader(),
+        ResourceBundle texts = ResourceBundle.getBundle("punchwright.model.edit.edits", Locale.getDefault(),
+                Edits.class.getClassLoader(),
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
         return new MessageFormat(texts.getString(key), Locale.getDefault()).format(arguments);
     }

@@ -13,8 +13,8 @@ import punchwright.model.shop.provider.ShopItemProviderAdapterFactory;
 import punchwright.model.work.provider.WorkItemProviderAdapterFactory;
 
 /**
- * The editing domain of one workspace: one command stack for everything in it, shared by all editors, so that undo goes back in the
- * order in which the engineer worked.
+ * The editing domain of one workspace: one command stack for everything in it, shared by all editors, so that undo goes back in
+ * the order in which the engineer worked.
  */
 public final class ModelEditing extends AdapterFactoryEditingDomain {
 

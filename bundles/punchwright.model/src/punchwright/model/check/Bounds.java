@@ -39,9 +39,11 @@ final class Bounds {
     }
 
     private static void shop() {
-        positive("Machine", "throatDepthMm travelXMm travelYMm maxSpeedXMmPerS maxSpeedYMmPerS accelerationXMmPerS2 accelerationYMmPerS2 "
+        positive("Machine", "throatDepthMm travelXMm travelYMm maxSpeedXMmPerS maxSpeedYMmPerS accelerationXMmPerS2 "
+                + "accelerationYMmPerS2 "
                 + "positioningAccuracyMm longestSheetMm minThicknessMm maxThicknessMm maxSheetMassKg pressForceKn strokeTimeS");
-        notNegative("Machine", "settlingTimeS widestSheetMm turnSpeedDegPerS nibblingRatePerMin nibblingMaxPitchMm repositionTimeS "
+        notNegative("Machine", "settlingTimeS widestSheetMm turnSpeedDegPerS nibblingRatePerMin nibblingMaxPitchMm "
+                + "repositionTimeS "
                 + "turnOverTimeS loadTimeS unloadTimeS partRemovalTimeS slugOpeningMm dropLengthMm dropWidthMm");
         positive("Place", "maxToolDiameterMm");
         notNegative("Place", "forceLimitKn turnAccuracyMm indexPosition");
@@ -49,7 +51,8 @@ final class Bounds {
         positive("Clamps", "count maxCount widthMm depthMm");
         notNegative("Clamps", "deadZoneMm leastSpacingMm");
         positive("MachineRate", "lifeYears");
-        notNegative("MachineRate", "purchaseValue replacementValue residualValue interestRatePercent spaceM2 spaceRatePerM2Year powerKw "
+        notNegative("MachineRate", "purchaseValue replacementValue residualValue interestRatePercent spaceM2 "
+                + "spaceRatePerM2Year powerKw "
                 + "energyPricePerKwh maintenanceSharePercent");
         range("MachineRate", "hoursPerYear", 1, 8784);
         range("MachineRate", "loadFactorPercent", 0, 100);
@@ -69,8 +72,10 @@ final class Bounds {
         notNegative("Material", "pricePerKg scrapValuePerKg");
         positive("StockSheet", "lengthMm widthMm thicknessMm");
         notNegative("StockSheet", "pricePerPiece quantity");
-        notNegative("Rates", "labourPerHour setUpPerHour programmingPerHour setUpBaseMinutes setUpMinutesPerTool programmingMinutes "
-                + "firstPieceCheckMinutes consumablesPerHour materialSurchargePercent productionSurchargePercent adminSurchargePercent "
+        notNegative("Rates", "labourPerHour setUpPerHour programmingPerHour setUpBaseMinutes setUpMinutesPerTool "
+                + "programmingMinutes "
+                + "firstPieceCheckMinutes consumablesPerHour materialSurchargePercent productionSurchargePercent "
+                + "adminSurchargePercent "
                 + "salesSurchargePercent profitPercent holdingCostPercentPerYear");
         range("Rates", "scrapRatePercent", 0, 90);
         notNegative("SecondaryRate", "perHour setUpMinutes minutesPerPiece minutesPerUnit");
@@ -135,7 +140,8 @@ final class Bounds {
         }
         EStructuralFeature bounded = found == null ? null : found.getEStructuralFeature(feature);
         if (bounded == null) {
-            throw new IllegalStateException("The table of bounds names " + type + "." + feature + ", which the model does not have");
+            throw new IllegalStateException("The table of bounds names " + type + "." + feature
+                    + ", which the model does not have");
         }
         BY_CLASS.computeIfAbsent(type, t -> new ArrayList<>()).add(new Bound(bounded, kind, lowest, highest));
     }

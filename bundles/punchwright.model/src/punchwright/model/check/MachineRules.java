@@ -152,7 +152,8 @@ final class MachineRules {
         if (machine.getHeadKind() == HeadKind.TURRET && !have.contains(ChangeKind.TURRET_INDEX)) {
             report.add(Literals.MACHINE__CHANGE_TIMES, ChangeKind.TURRET_INDEX);
         }
-        if (machine.getHeadKind() == HeadKind.SINGLE_HEAD && !have.contains(ChangeKind.MAGAZINE) && !have.contains(ChangeKind.BY_HAND)) {
+        if (machine.getHeadKind() == HeadKind.SINGLE_HEAD && !have.contains(ChangeKind.MAGAZINE)
+                && !have.contains(ChangeKind.BY_HAND)) {
             report.add(Literals.MACHINE__CHANGE_TIMES, ChangeKind.BY_HAND);
         }
     }

@@ -18,7 +18,10 @@ import punchwright.model.shop.StockSheet;
 /** Rules for materials and stock. */
 final class MaterialRules {
 
-    /** Densities in kg/dm3 that a group may have, from memory of material tables: steels 7.7 to 8.1, aluminium alloys 2.6 to 2.9. */
+    /**
+     * Densities in kg/dm3 that a group may have, from memory of material tables: steels 7.7 to 8.1, aluminium alloys 2.6 to
+     * 2.9.
+     */
     private static final Map<MaterialGroup, double[]> DENSITIES = new EnumMap<>(MaterialGroup.class);
 
     static {

@@ -54,7 +54,8 @@ final class PartRules {
         rows.warning("PW-M-103", Part.class, (p, r) -> {
             Library library = LibraryRules.libraryOf(p.getMaterial());
             if (library != null && p.getGrain() != GrainDemand.ANY && library.getStock().stream().noneMatch(
-                    s -> s.getMaterial() == p.getMaterial() && s.getThicknessMm() == p.getThicknessMm() && s.getGrain() != Grain.UNKNOWN)) {
+                    s -> s.getMaterial() == p.getMaterial() && s.getThicknessMm() == p.getThicknessMm()
+                    && s.getGrain() != Grain.UNKNOWN)) {
                 r.add(Literals.PART__GRAIN, p.getMaterial(), p.getThicknessMm());
             }
         });
@@ -72,7 +73,8 @@ final class PartRules {
             }
         });
         rows.error("PW-M-106", PartForm.class, (f, r) -> {
-            boolean stands = !ToolSizes.cuts(f.getKind()) && f.getKind() != ToolShape.MARKING && f.getKind() != ToolShape.COUNTERSINK;
+            boolean stands = !ToolSizes.cuts(f.getKind()) && f.getKind() != ToolShape.MARKING
+                    && f.getKind() != ToolShape.COUNTERSINK;
             if (stands && (f.getHeightMm() == 0 || f.getDirection() == FormDirection.NONE)) {
                 r.add(Literals.PART_FORM__HEIGHT_MM, f.getHeightMm());
             }

@@ -72,8 +72,10 @@ public final class Rules {
     public static String asMarkdown() {
         StringBuilder text = new StringBuilder("| code | severity | object | rule |\n| --- | --- | --- | --- |\n");
         for (Rule<?> rule : ALL) {
-            text.append("| ").append(rule.code()).append(" | ").append(rule.severity().getName().toLowerCase(Locale.ROOT)).append(" | ")
-                    .append(rule.type().getSimpleName().replace("EObject", "any")).append(" | ").append(rule.title(Locale.ENGLISH))
+            text.append("| ").append(rule.code()).append(" | ").append(rule.severity().getName().toLowerCase(Locale.ROOT))
+                    .append(" | ")
+                    .append(rule.type().getSimpleName().replace("EObject", "any")).append(" | ")
+                    .append(rule.title(Locale.ENGLISH))
                     .append(" |\n");
         }
         return text.toString();

@@ -47,7 +47,8 @@ final class ShapeRules {
         });
         rows.error("PW-M-115", NotchedBracketShape.class, (s, r) -> {
             if (2 * s.getNotchXMm() >= s.getLengthMm() || 2 * s.getNotchYMm() >= s.getWidthMm()) {
-                r.add(Literals.NOTCHED_BRACKET_SHAPE__NOTCH_XMM, s.getNotchXMm(), s.getNotchYMm(), s.getLengthMm(), s.getWidthMm());
+                r.add(Literals.NOTCHED_BRACKET_SHAPE__NOTCH_XMM, s.getNotchXMm(), s.getNotchYMm(), s.getLengthMm(),
+                        s.getWidthMm());
             }
         });
         holes(rows);

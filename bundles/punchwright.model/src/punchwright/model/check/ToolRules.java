@@ -107,7 +107,8 @@ final class ToolRules {
     }
 
     private static double largestPlace(Library library) {
-        return library.getMachines().stream().map(Machine::getPlaces).flatMap(List::stream).mapToDouble(Place::getMaxToolDiameterMm)
+        return library.getMachines().stream().map(Machine::getPlaces).flatMap(List::stream)
+                .mapToDouble(Place::getMaxToolDiameterMm)
                 .max().orElse(0);
     }
 
@@ -140,7 +141,10 @@ final class ToolRules {
         });
     }
 
-    /** Equal circles of diameter d on a ring need an outer diameter d (1 + 1 / sin(pi / n)); from seven on, one may sit in the middle. */
+    /**
+     * Equal circles of diameter d on a ring need an outer diameter d (1 + 1 / sin(pi / n)); from seven on, one may sit in the
+     * middle.
+     */
     private static void insertsFitInside(MultiToolHolder holder, Report report) {
         int onRing = holder.getInsertCount() >= 7 ? holder.getInsertCount() - 1 : holder.getInsertCount();
         if (onRing < 2) {
@@ -148,7 +152,8 @@ final class ToolRules {
         }
         double need = holder.getLargestInsertDiameterMm() * (1 + 1 / Math.sin(Math.PI / onRing));
         if (need > holder.getOuterDiameterMm() * (1 + 1e-9)) {
-            report.add(Literals.MULTI_TOOL_HOLDER__OUTER_DIAMETER_MM, holder.getInsertCount(), holder.getLargestInsertDiameterMm(), need,
+            report.add(Literals.MULTI_TOOL_HOLDER__OUTER_DIAMETER_MM, holder.getInsertCount(),
+                    holder.getLargestInsertDiameterMm(), need,
                     holder.getOuterDiameterMm());
         }
     }

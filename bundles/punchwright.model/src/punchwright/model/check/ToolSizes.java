@@ -14,7 +14,8 @@ public final class ToolSizes {
 
     private static final Set<ToolShape> TWO_DIMENSIONS = EnumSet.of(ToolShape.RECTANGLE, ToolShape.OBROUND, ToolShape.SINGLE_FLAT,
             ToolShape.DOUBLE_FLAT, ToolShape.SLITTING, ToolShape.LOUVRE, ToolShape.LANCE);
-    private static final Set<ToolShape> FORMING = EnumSet.of(ToolShape.COLLAR, ToolShape.COUNTERSINK, ToolShape.LOUVRE, ToolShape.EMBOSS,
+    private static final Set<ToolShape> FORMING = EnumSet.of(ToolShape.COLLAR, ToolShape.COUNTERSINK, ToolShape.LOUVRE,
+            ToolShape.EMBOSS,
             ToolShape.LANCE, ToolShape.ROLLER);
     private static final Set<ToolShape> ROUND_OUTSIDE = EnumSet.of(ToolShape.ROUND, ToolShape.OBROUND, ToolShape.SINGLE_FLAT,
             ToolShape.DOUBLE_FLAT, ToolShape.COLLAR, ToolShape.COUNTERSINK);

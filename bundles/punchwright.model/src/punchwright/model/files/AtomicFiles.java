@@ -12,8 +12,9 @@ import java.util.Locale;
 /**
  * Saves a file so that at every moment either the old or the new content stands under its name.
  *
- * <p>Steps: write beside and force to disk; give the old file its second name .bak; rename the new one over the old; force the folder.
- * When a step fails, what was written beside is deleted, the old file is untouched, and the exception says what happened.</p>
+ * <p>Steps: write beside and force to disk; give the old file its second name .bak; rename the new one over the old; force the
+ * folder. When a step fails, what was written beside is deleted, the old file is untouched, and the exception says what
+ * happened.</p>
  */
 final class AtomicFiles {
 

@@ -24,8 +24,8 @@ import org.eclipse.emf.ecore.xmi.XMLResource;
 /**
  * The format version of a file and the guards around reading it.
  *
- * <p>The version stands in a processing instruction before the root element, {@code <?punchwright format="1"?>}; a file without one is of
- * format 0. It is read without making any object, so that a newer file can be refused before it is misread.</p>
+ * <p>The version stands in a processing instruction before the root element, {@code <?punchwright format="1"?>}; a file without
+ * one is of format 0. It is read without making any object, so that a newer file can be refused before it is misread.</p>
  */
 final class FileFormat {
 

@@ -63,7 +63,8 @@ public enum FileProblem {
     }
 
     String text(String kind, Locale locale, Object... arguments) {
-        ResourceBundle texts = ResourceBundle.getBundle("punchwright.model.files.files", locale, FileProblem.class.getClassLoader(),
+        ResourceBundle texts = ResourceBundle.getBundle("punchwright.model.files.files", locale,
+                FileProblem.class.getClassLoader(),
                 ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
         return new MessageFormat(texts.getString(code + "." + kind), locale).format(arguments);
     }

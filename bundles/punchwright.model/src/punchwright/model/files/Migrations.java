@@ -18,7 +18,10 @@ import javax.xml.transform.stream.StreamResult;
 import org.w3c.dom.Document;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** All steps from old formats to today's, in order. A new format adds one step here and one test with a file of the old format. */
+/**
+ * All steps from old formats to today's, in order. A new format adds one step here and one test with a file of the old
+ * format.
+ */
 final class Migrations {
 
     private static final List<Migration> STEPS = List.of(new ForcesInKilonewton());

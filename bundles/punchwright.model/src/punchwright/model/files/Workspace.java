@@ -25,10 +25,12 @@ import punchwright.model.work.Part;
 /**
  * A folder with everything the engineer keeps: the one way to load and save the model.
  *
- * <p>The library, items and orders are read when the workspace is opened; plans, which can be long, when they are asked for. A file that
- * cannot be read does not keep the others from being read: see {@link #problems()}. Only an unreadable library does.</p>
+ * <p>The library, items and orders are read when the workspace is opened; plans, which can be long, when they are asked for. A
+ * file that cannot be read does not keep the others from being read: see {@link #problems()}. Only an unreadable library
+ * does.</p>
  *
- * <p>Not safe for several threads at once; whoever works in the background opens its own for reading or works on engine records.</p>
+ * <p>Not safe for several threads at once; whoever works in the background opens its own for reading or works on engine
+ * records.</p>
  */
 public final class Workspace implements AutoCloseable {
 
@@ -59,8 +61,8 @@ public final class Workspace implements AutoCloseable {
     /**
      * Opens an existing workspace.
      *
-     * @throws WorkspaceException when the folder or its library is missing or cannot be read, or, for writing, when another program
-     *         has it open or the folder is read-only
+     * @throws WorkspaceException when the folder or its library is missing or cannot be read, or, for writing, when another
+     * program has it open or the folder is read-only
      */
     public static Workspace open(Path folder, Access access) throws WorkspaceException {
         return open(folder, access, new Storage());
@@ -224,7 +226,8 @@ public final class Workspace implements AutoCloseable {
     }
 
     /**
-     * Gives a new item, order or plan its file; it is written by the next save. One that is there under the same identifier is replaced.
+     * Gives a new item, order or plan its file; it is written by the next save. One that is there under the same identifier is
+     * replaced.
      */
     public void put(EObject root) throws WorkspaceException {
         requireWriting();

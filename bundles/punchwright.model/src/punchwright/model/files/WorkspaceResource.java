@@ -27,8 +27,8 @@ import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
 /**
  * One file of a workspace: guards and migrates on load, saves atomically.
  *
- * <p>References inside the file that lead nowhere do not keep it from being read; they are kept as problems. Everything else that EMF
- * cannot read does, since saving would lose it.</p>
+ * <p>References inside the file that lead nowhere do not keep it from being read; they are kept as problems. Everything else
+ * that EMF cannot read does, since saving would lose it.</p>
  */
 final class WorkspaceResource extends XMIResourceImpl {
 

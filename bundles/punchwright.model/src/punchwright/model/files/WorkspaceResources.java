@@ -124,7 +124,8 @@ final class WorkspaceResources {
                 all.add(w);
             }
         }
-        all.sort(Comparator.<WorkspaceResource>comparingInt(r -> rank(r.getContents().get(0))).thenComparing(WorkspaceResource::file));
+        all.sort(Comparator.<WorkspaceResource>comparingInt(r -> rank(r.getContents().get(0)))
+                .thenComparing(WorkspaceResource::file));
         return all;
     }
 

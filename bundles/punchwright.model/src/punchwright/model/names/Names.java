@@ -45,8 +45,8 @@ public final class Names {
     }
 
     /**
-     * Name of an object that a person recognises: its kind and name, and for an object without a name also the object it belongs to, as
-     * 'Tool 'Round 10' (r10)' or 'Clamps of Machine 'North press' (north)'.
+     * Name of an object that a person recognises: its kind and name, and for an object without a name also the object it
+     * belongs to, as 'Tool 'Round 10' (r10)' or 'Clamps of Machine 'North press' (north)'.
      */
     public static String of(EObject object, Locale locale) {
         String kind = of(object.eClass(), locale);

@@ -81,7 +81,8 @@ public final class Values {
 
     private static Object whole(EAttribute attribute, String text, Locale locale) {
         try {
-            return attribute.getEAttributeType() == EcorePackage.Literals.EINT ? (Object) Integer.valueOf(text) : Long.valueOf(text);
+            return attribute.getEAttributeType() == EcorePackage.Literals.EINT ? (Object) Integer.valueOf(text)
+                    : Long.valueOf(text);
         } catch (NumberFormatException e) {
             throw wrong(attribute, text, locale, "a whole number", "eine ganze Zahl", "");
         }

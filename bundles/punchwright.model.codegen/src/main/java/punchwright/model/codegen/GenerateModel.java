@@ -33,11 +33,11 @@ import org.eclipse.emf.ecore.xmi.impl.XMIResourceFactoryImpl;
 /**
  * Generates the Java code of the model and of its item providers from the .ecore and .genmodel files.
  *
- * <p>Use: {@code GenerateModel BUNDLES_FOLDER SCRATCH_FOLDER}. The code is generated into the scratch folder and then brought over
- * to {@code punchwright.model/src-gen} and {@code punchwright.model.edit/src-gen}: only files whose content differs are written, and
- * files no longer generated are deleted, so that an incremental compiler has nothing to do when nothing changed. Everything else that
- * EMF would generate (manifests, build files, pictures) stays in the scratch folder; those files are kept by hand. The labels of the item
- * providers are written from the model's names, see {@link LabelFiles}.</p>
+ * <p>Use: {@code GenerateModel BUNDLES_FOLDER SCRATCH_FOLDER}. The code is generated into the scratch folder and then brought
+ * over to {@code punchwright.model/src-gen} and {@code punchwright.model.edit/src-gen}: only files whose content differs are
+ * written, and files no longer generated are deleted, so that an incremental compiler has nothing to do when nothing changed.
+ * Everything else that EMF would generate (manifests, build files, pictures) stays in the scratch folder; those files are kept
+ * by hand. The labels of the item providers are written from the model's names, see {@link LabelFiles}.</p>
  */
 public final class GenerateModel {
 
@@ -55,7 +55,8 @@ public final class GenerateModel {
      */
     public static void main(String[] args) throws IOException {
         if (args.length != 2) {
-            throw new IllegalArgumentException("Usage: GenerateModel BUNDLES_FOLDER SCRATCH_FOLDER, got " + Arrays.toString(args));
+            throw new IllegalArgumentException("Usage: GenerateModel BUNDLES_FOLDER SCRATCH_FOLDER, got "
+                    + Arrays.toString(args));
         }
         Path bundles = Path.of(args[0]).toAbsolutePath().normalize();
         Path scratch = Path.of(args[1]).toAbsolutePath().normalize();

@@ -15,11 +15,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Writes the property files of the item providers from the model's names, so that a thing is called the same in forms and in messages.
+ * Writes the property files of the item providers from the model's names, so that a thing is called the same in forms and in
+ * messages.
  *
  * <p>Input: the property file that EMF generated, for its keys, and {@code names.properties}, {@code names_de.properties} and
- * {@code units.properties} of the model. Where a name is missing, the technical name stands in its place and the build says so; a test of
- * the model fails then.</p>
+ * {@code units.properties} of the model. Where a name is missing, the technical name stands in its place and the build says so;
+ * a test of the model fails then.</p>
  */
 final class LabelFiles {
 
@@ -69,7 +70,8 @@ final class LabelFiles {
             return required(texts.getProperty(literal.group(2)), literal.group(2), language);
         }
         Matcher type = TYPE.matcher(key);
-        return type.matches() ? required(texts.getProperty(type.group(1)), type.group(1), language) : required(null, key, language);
+        return type.matches() ? required(texts.getProperty(type.group(1)), type.group(1), language) : required(null, key,
+                language);
     }
 
     private String required(String name, String key, String language) {

@@ -45,8 +45,8 @@ import punchwright.model.work.PerforatedPanelShape;
 import punchwright.model.work.SecondaryWork;
 
 /**
- * For each rule one change of the sample world, in a good and a bad form. The good form is close to the bad one, so that a rule that
- * reports too much is found out as well.
+ * For each rule one change of the sample world, in a good and a bad form. The good form is close to the bad one, so that a rule
+ * that reports too much is found out as well.
  */
 final class RuleCases {
 

@@ -66,7 +66,8 @@ class RulesTest {
         for (Locale locale : List.of(Locale.ENGLISH, Locale.GERMAN)) {
             String message = violation.message(locale);
             assertFalse(message.contains("{") || message.contains("null") || message.contains("@"), message);
-            assertFalse(violation.remedy(locale).contains("{") || violation.remedy(locale).length() < 8, violation.remedy(locale));
+            assertFalse(violation.remedy(locale).contains("{") || violation.remedy(locale).length() < 8,
+                    violation.remedy(locale));
             assertTrue(message.startsWith(Names.of(violation.object(), locale)), message);
         }
         assertNotEquals(violation.message(Locale.ENGLISH), violation.message(Locale.GERMAN));
@@ -77,7 +78,8 @@ class RulesTest {
         World world = new World();
         world.use().setForceKn(250.25);
         Violation violation = of("PW-M-141", world).get(0);
-        assertEquals("Tool in use (use-1) of Sheet job (job-1) of Plan 'First order on the test press' (o-100-press) needs 250.25 kN; "
+        assertEquals("Tool in use (use-1) of Sheet job (job-1) of Plan 'First order on the test press' (o-100-press) "
+                + "needs 250.25 kN; "
                 + "the limit is 220 kN.", violation.message(Locale.ENGLISH));
         assertTrue(violation.message(Locale.GERMAN).endsWith("braucht 250,25 kN; die Grenze ist 220 kN."));
         assertEquals(Severity.ERROR, violation.severity());
@@ -114,7 +116,8 @@ class RulesTest {
         assertEquals(ModelValidator.SOURCE, first.getSource());
         assertEquals(world.machine(), first.getData().get(0));
         assertEquals(ShopPackage.Literals.MACHINE__THROAT_DEPTH_MM, first.getData().get(1));
-        assertTrue(first.getMessage().startsWith("PW-M-004: Machine 'Test press' (press): Throat depth is -1 mm"), first.getMessage());
+        assertTrue(first.getMessage().startsWith("PW-M-004: Machine 'Test press' (press): Throat depth is -1 mm"),
+                first.getMessage());
     }
 
     @Test

@@ -104,7 +104,8 @@ class EditsTest {
         Set<String> ids = new TreeSet<>();
         library.getMachines().forEach(m -> m.getPlaces().forEach(p -> ids.add(p.getId())));
         assertEquals(Set.of("p1", "p2", "p1-2", "p2-2").size(), ids.size());
-        assertEquals(library.getMachines().get(1).getPlaces().get(0), library.getMachines().get(1).getStanding().get(0).getPlace());
+        assertEquals(library.getMachines().get(1).getPlaces().get(0), library.getMachines().get(1).getStanding().get(0)
+                .getPlace());
     }
 
     @Test
@@ -147,7 +148,8 @@ class EditsTest {
         var labels = (IItemLabelProvider) domain.getAdapterFactory().adapt(tool, IItemLabelProvider.class);
         assertEquals("Tool Tool r10", labels.getText(tool));
         var source = (IItemPropertySource) domain.getAdapterFactory().adapt(tool, IItemPropertySource.class);
-        assertEquals("Length or diameter [mm]", source.getPropertyDescriptor(tool, Literals.TOOL__LENGTH_MM).getDisplayName(tool));
+        assertEquals("Length or diameter [mm]", source.getPropertyDescriptor(tool, Literals.TOOL__LENGTH_MM)
+                .getDisplayName(tool));
         assertEquals("Tool r10", Edits.label(tool));
     }
 

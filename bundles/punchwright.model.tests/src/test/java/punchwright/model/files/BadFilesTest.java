@@ -86,7 +86,8 @@ class BadFilesTest {
     @Test
     void unknownFeatureAndBadNumberAreRefusedWithTheirPlace() throws Exception {
         String good = Files.readString(library);
-        WorkspaceException e = refused(good.replace("pressForceKn=\"220.0\"", "pressForceKn=\"a lot\"").getBytes(StandardCharsets.UTF_8));
+        WorkspaceException e = refused(good.replace("pressForceKn=\"220.0\"", "pressForceKn=\"a lot\"")
+                .getBytes(StandardCharsets.UTF_8));
         assertEquals(FileProblem.DAMAGED, e.problem());
         assertTrue(e.getMessage().contains("a lot"), e.getMessage());
         e = refused(good.replace("pressForceKn=", "pressForceOunces=").getBytes(StandardCharsets.UTF_8));
@@ -114,7 +115,8 @@ class BadFilesTest {
             Files.writeString(part, original.replace("../library.pwlib", target));
             try (Workspace workspace = Workspace.open(folder)) {
                 assertTrue(workspace.parts().get(0).getMaterial().eIsProxy(), target);
-                assertEquals(1, workspace.unresolved().stream().filter(u -> u.startsWith("cover.pwpart: material")).count(), target);
+                assertEquals(1, workspace.unresolved().stream().filter(u -> u.startsWith("cover.pwpart: material")).count(),
+                        target);
             }
         }
     }
@@ -158,7 +160,8 @@ class BadFilesTest {
             assertEquals(folder.resolve("drawings/cover.dxf"), paths.resolve("drawings/cover.dxf"));
             assertEquals(folder.resolve("drawings/cover.dxf"), paths.resolve("drawings/x/../cover.dxf"));
             Files.createSymbolicLink(folder.resolve("link"), folder.getParent());
-            for (String bad : List.of("../x.dxf", "/etc/passwd", "C:/x.dxf", "drawings\\x.dxf", "", "drawings/../../x", "link/x.dxf",
+            for (String bad : List.of("../x.dxf", "/etc/passwd", "C:/x.dxf", "drawings\\x.dxf", "", "drawings/../../x",
+                    "link/x.dxf",
                     "a\u0000b")) {
                 WorkspaceException e = assertThrows(WorkspaceException.class, () -> paths.resolve(bad), bad);
                 assertEquals(FileProblem.OUTSIDE, e.problem());

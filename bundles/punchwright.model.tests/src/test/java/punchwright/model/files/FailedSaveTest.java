@@ -125,7 +125,8 @@ class FailedSaveTest {
     @Test
     void aReallyFullAndAReallyReadOnlyDisk() throws Exception {
         Path disk = Files.createDirectories(folder.resolve("disk"));
-        assumeTrue(run("mount", "-t", "tmpfs", "-o", "size=64k", "none", disk.toString()), "skipped, no right to mount a small disk");
+        assumeTrue(run("mount", "-t", "tmpfs", "-o", "size=64k", "none", disk.toString()),
+                "skipped, no right to mount a small disk");
         try {
             WorkspaceTest.fill(disk);
             Path library = disk.resolve("library.pwlib");
@@ -148,7 +149,8 @@ class FailedSaveTest {
 
     private static boolean run(String... command) {
         try {
-            Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+            Process process = new ProcessBuilder(command).redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
             return process.waitFor(10, TimeUnit.SECONDS) && process.exitValue() == 0;
         } catch (IOException e) {
             return false;

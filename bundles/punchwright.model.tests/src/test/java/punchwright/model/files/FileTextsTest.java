@@ -27,6 +27,7 @@ class FileTextsTest {
                 assertTrue(problem.text("remedy", locale, "FILE", "1", "2", "3").length() > 15, problem.code());
             }
         }
-        assertEquals(FileProblem.values().length, java.util.Arrays.stream(FileProblem.values()).map(FileProblem::code).distinct().count());
+        assertEquals(FileProblem.values().length, java.util.Arrays.stream(FileProblem.values()).map(FileProblem::code)
+                .distinct().count());
     }
 }

@@ -90,7 +90,8 @@ class NamesTest {
             part.eAllContents().forEachRemaining(o -> {
                 if (o instanceof EStructuralFeature f && f.getEType() == EcorePackage.Literals.EDOUBLE) {
                     String unit = Units.of(f.getName()).replace("\u00b2", "2").replace("\u00b3", "3").replace("%/a", "per cent")
-                            .replace("\u00a4", "money").replace("%", "per cent").replaceFirst("^\u00b0", "degrees").replace("1/min", "/min");
+                            .replace("\u00a4", "money").replace("%", "per cent").replaceFirst("^\u00b0", "degrees")
+                            .replace("1/min", "/min");
                     if (!unit.isEmpty() && !EcoreUtil.getDocumentation(f).contains(unit.split("/| ")[0])) {
                         wrong.add(f.getEContainingClass().getName() + "." + f.getName() + " [" + unit + "]: "
                                 + EcoreUtil.getDocumentation(f));
@@ -105,7 +106,8 @@ class NamesTest {
     void objectsAreNamedByKindNameAndPlace() {
         var library = Samples.library();
         assertEquals("Tool 'Tool r10' (r10)", Names.of(library.getTools().get(0), Locale.ENGLISH));
-        assertEquals("Klemmen von Maschine 'Test press' (press)", Names.of(library.getMachines().get(0).getClamps(), Locale.GERMAN));
+        assertEquals("Klemmen von Maschine 'Test press' (press)", Names.of(library.getMachines().get(0).getClamps(),
+                Locale.GERMAN));
         assertTrue(Names.withUnit(ShopPackage.Literals.MACHINE__THROAT_DEPTH_MM, Locale.GERMAN).equals("Ausladung [mm]"));
         assertEquals("Corner radius", Names.of(ToolShape.CORNER_RADIUS, Locale.ENGLISH));
     }

@@ -43,13 +43,15 @@ class ValuesTest {
     @Test
     void whatIsNoValueIsNamed() {
         for (String text : new String[] {"", "a", "1,5", "1.5 mm", "1e", "0x10", "NaN"}) {
-            assertThrows(IllegalArgumentException.class, () -> parse(Literals.STOCK_SHEET__THICKNESS_MM, text, Locale.ENGLISH), text);
+            assertThrows(IllegalArgumentException.class, () -> parse(Literals.STOCK_SHEET__THICKNESS_MM, text, Locale.ENGLISH),
+                    text);
         }
         String message = assertThrows(IllegalArgumentException.class,
                 () -> parse(Literals.STOCK_SHEET__THICKNESS_MM, "thin", Locale.ENGLISH)).getMessage();
         assertEquals("Thickness: 'thin' is not a number [mm]", message);
         assertThrows(IllegalArgumentException.class, () -> parse(Literals.STOCK_SHEET__QUANTITY, "1.5", Locale.ENGLISH));
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> parse(Literals.TOOL__SHAPE, "star", Locale.ENGLISH)).getMessage()
+        assertTrue(assertThrows(IllegalArgumentException.class, () -> parse(Literals.TOOL__SHAPE, "star", Locale.ENGLISH))
+                .getMessage()
                 .contains("one of: Round, Square"));
     }
 }

@@ -22,7 +22,7 @@ import punchwright.planner.operations.UsageException;
 record CommandLine(Path workspace, String operation, List<String> words, Map<String, String> options) {
 
     /** Options that stand alone. */
-    private static final Set<String> SWITCHES = Set.of("help", "version", "json", "quiet");
+    private static final Set<String> SWITCHES = Set.of("help", "version", "json", "quiet", "trial");
 
     static CommandLine parse(String... arguments) {
         Path workspace = Path.of(".");

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.tooling;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Point;
@@ -39,7 +41,7 @@ public record Tool(String id, String name, ToolShape shape, double lengthMm, dou
 
     public Tool {
         clearancesTotalMm = List.copyOf(clearancesTotalMm);
-        hitsPerGrind = Map.copyOf(hitsPerGrind);
+        hitsPerGrind = Collections.unmodifiableMap(new TreeMap<>(hitsPerGrind));
         cluster = List.copyOf(cluster);
     }
 }

@@ -67,10 +67,13 @@ final class PlanOperation implements ShopOperation {
         }
     }
 
+    /** Keeps what was planned; a plan that could not even be begun does not take the place of an earlier one. */
     private static void keep(Workspace workspace, List<Plan> plans) throws IOException {
         for (Plan plan : plans) {
-            workspace.put(plan);
-            workspace.save(plan);
+            if (!plan.getJobs().isEmpty()) {
+                workspace.put(plan);
+                workspace.save(plan);
+            }
         }
     }
 
@@ -90,7 +93,13 @@ final class PlanOperation implements ShopOperation {
             lines.addAll(PlanTable.lines(plan));
             findings.addAll(plan.getFindings());
         }
-        boolean any = plans.stream().anyMatch(PlanTable::proven);
-        return new Outcome(any ? ExitCode.GOOD : ExitCode.FINDINGS, lines, findings, List.of(), plans);
+        return new Outcome(code(plans), lines, findings, List.of(), plans);
+    }
+
+    private static ExitCode code(List<Plan> plans) {
+        if (plans.stream().anyMatch(PlanTable::proven)) {
+            return ExitCode.GOOD;
+        }
+        return plans.stream().allMatch(p -> p.getJobs().isEmpty()) ? ExitCode.INPUT : ExitCode.FINDINGS;
     }
 }

@@ -11,9 +11,12 @@ import punchwright.model.plan.Operation;
 import punchwright.model.plan.OperationKind;
 import punchwright.model.plan.PlanFactory;
 import punchwright.model.plan.SheetJob;
+import punchwright.model.plan.TimeCause;
+import punchwright.model.plan.TimeShare;
 import punchwright.model.plan.ToolUse;
 import punchwright.model.shop.Library;
 import punchwright.model.shop.Material;
+import punchwright.model.shop.Rates;
 import punchwright.planner.convert.Texts;
 
 /** Writes one sheet job: tool uses, operations, layouts. */
@@ -47,7 +50,22 @@ final class JobWriter {
             out.getLayouts().add(new LayoutWriter(origin, id, uses, operations).write(run, number++, job));
         }
         new UseFigures(job, uses).fill();
+        addSetUp(job, out);
         return out;
+    }
+
+    /** Set-up as the costing counts it: a base, and time for each tool that does not stand in the machine already. */
+    private void addSetUp(punchwright.engine.planning.SheetJob job, SheetJob out) {
+        Rates rates = origin.library().getRates();
+        if (rates == null || job.runs().isEmpty()) {
+            return;
+        }
+        int tools = SheetWorkInput.toolsToLoad(origin, job);
+        TimeShare setUp = PlanFactory.eINSTANCE.createTimeShare();
+        setUp.setCause(TimeCause.SET_UP);
+        setUp.setSeconds(60 * (rates.getSetUpBaseMinutes() + tools * rates.getSetUpMinutesPerTool()));
+        setUp.setCount(tools);
+        out.getSetUp().add(setUp);
     }
 
     private Material material(String materialId) {

@@ -11,6 +11,7 @@ import punchwright.model.plan.Plan;
 import punchwright.model.plan.PlanFactory;
 import punchwright.model.plan.PlanStatus;
 import punchwright.model.plan.Severity;
+import punchwright.model.plan.TimeShare;
 import punchwright.model.shop.Library;
 import punchwright.model.work.Order;
 import punchwright.model.work.Part;
@@ -39,19 +40,25 @@ public final class PlanWriter {
         plan.setStatus(engine.makeable() ? PlanStatus.PROVEN : PlanStatus.INCOMPLETE);
         plan.setLibraryRevision(lastRevision(origin.library()));
         plan.setProgramVersion(origin.programVersion());
+        plan.setInputsDigest(InputsDigest.of(engine.request(), origin));
         plan.setSeed(engine.request().rules().seed());
         int number = 1;
         for (SheetJob job : engine.jobs()) {
             plan.getJobs().add(new JobWriter(origin, "J" + number++).write(job));
         }
-        plan.setTotalTimeS(plan.getJobs().stream().flatMap(j -> j.getLayouts().stream())
-                .mapToDouble(l -> l.getCycleTimeS() * l.getRunCount()).sum());
+        plan.setTotalTimeS(plan.getJobs().stream().mapToDouble(PlanWriter::seconds).sum());
         if (engine.makeable()) {
             plan.getChecks().addAll(engine.jobs().stream().flatMap(j -> j.runs().stream())
                     .flatMap(r -> r.proof().checks().stream()).distinct().toList());
         }
         engine.findings().forEach(f -> plan.getFindings().add(finding(f)));
         return plan;
+    }
+
+    /** Set-up and all runs of a job, s. */
+    private static double seconds(punchwright.model.plan.SheetJob job) {
+        return job.getSetUp().stream().mapToDouble(TimeShare::getSeconds).sum()
+                + job.getLayouts().stream().mapToDouble(l -> l.getCycleTimeS() * l.getRunCount()).sum();
     }
 
     /** Number of the newest revision; 0 where there is none. */

@@ -32,10 +32,11 @@ final class SheetWorkInput {
         Material material = origin.library().getMaterials().stream().filter(m -> m.getId().equals(job.material().id()))
                 .findFirst().orElseThrow();
         return new SheetWork(job.material().grade() + ", " + Texts.number(job.thicknessMm()) + " mm", material.getId(),
-                material.getScrapValuePerKg(), material.getLifeFactor(), toolsToLoad(), runs(), prices());
+                material.getScrapValuePerKg(), material.getLifeFactor(), toolsToLoad(origin, job), runs(), prices());
     }
 
-    private int toolsToLoad() {
+    /** Tools of the job that do not stand in the machine between orders. */
+    static int toolsToLoad(PlanWriter.Origin origin, SheetJob job) {
         int load = 0;
         for (ToolUse use : job.loading().uses()) {
             load += origin.machine().getStanding().stream().noneMatch(s -> stands(s, use)) ? 1 : 0;

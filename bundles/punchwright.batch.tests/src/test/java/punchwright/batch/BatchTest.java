@@ -31,7 +31,7 @@ class BatchTest {
     void eachOperationTellsItsOwnUsage() {
         for (ShopOperation o : Shell.OPERATIONS.all()) {
             assertEquals(ExitCode.GOOD.number(), shell.run(o.name(), "--help"));
-            assertTrue(shell.out().contains(o.name() + " " + o.usage()), o.name());
+            assertTrue(shell.out().contains((o.name() + " " + o.usage()).strip()), o.name());
         }
     }
 

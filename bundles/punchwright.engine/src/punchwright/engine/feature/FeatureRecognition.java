@@ -41,10 +41,12 @@ public final class FeatureRecognition {
         for (Contour hole : shape.holes()) {
             features.add(opening(features.size() + 1, ContourTidy.tidy(hole, JOIN_MM), openings, findings));
         }
+        List<Feature> edges = new ArrayList<>();
         for (Segment s : ContourTidy.tidy(shape.outer(), JOIN_MM).oriented(true).segments()) {
-            features.add(EdgeRecognition.edge(features.size() + 1, s));
+            edges.add(EdgeRecognition.edge(features.size() + edges.size() + 1, s));
         }
-        return new FeatureSet(part, shape, features, findings.findings());
+        features.addAll(edges);
+        return new FeatureSet(part, shape, features, findings.findings(), OutlineDetails.of(edges), PatternRecognition.of(features));
     }
 
     private static Feature opening(int number, Contour hole, OpeningRecognition openings, FindingCollector findings) {

@@ -6,11 +6,28 @@ import java.util.List;
 import punchwright.engine.finding.Finding;
 import punchwright.engine.geometry.Shape;
 
-/** The features of one part, numbered from 1, with what was noticed. */
-public record FeatureSet(String part, Shape shape, List<Feature> features, List<Finding> findings) {
+/**
+ * The features of one part.
+ *
+ * @param part     name of the part
+ * @param shape    as given
+ * @param features numbered from 1: openings, then the edges of the outer contour in order
+ * @param findings what was noticed
+ * @param details  corner radii, chamfers and notches that edges make together
+ * @param patterns openings that lie regularly
+ */
+public record FeatureSet(String part, Shape shape, List<Feature> features, List<Finding> findings, List<OutlineDetail> details,
+        List<Pattern> patterns) {
+
+    /** Without details and patterns. */
+    public FeatureSet(String part, Shape shape, List<Feature> features, List<Finding> findings) {
+        this(part, shape, features, findings, List.of(), List.of());
+    }
 
     public FeatureSet {
         features = List.copyOf(features);
         findings = List.copyOf(findings);
+        details = List.copyOf(details);
+        patterns = List.copyOf(patterns);
     }
 }

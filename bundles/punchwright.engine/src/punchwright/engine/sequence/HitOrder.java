@@ -17,7 +17,7 @@ import punchwright.engine.press.Machine;
  */
 final class HitOrder {
 
-    private static final int NEIGHBOURS = 10;
+    private static final int NEIGHBOURS = 7;
 
     /** One end of a run, or the start (no run). */
     private record Node(SheetHit hit, HitRun run) {
@@ -89,7 +89,7 @@ final class HitOrder {
     private int[][] neighbours() {
         double[] x = nodes.stream().mapToDouble(n -> n.hit.at().x()).toArray();
         double[] y = nodes.stream().mapToDouble(n -> n.hit.at().y()).toArray();
-        int[][] lists = Arrays.copyOf(new PointIndex(x, y).nearest(NEIGHBOURS + 1, this::moveS), depot + 1);
+        int[][] lists = Arrays.copyOf(new PointIndex(x, y).around(NEIGHBOURS, 1, this::moveS), depot + 1);
         lists[depot] = new int[0];
         for (int i = 0; i < depot; i++) {
             int node = i;

@@ -37,20 +37,52 @@ public final class PointIndex {
         return lists;
     }
 
+    /**
+     * For each point the {@code k} nearest others and the {@code each} nearest in each of the four quarters around it, nearest
+     * first: points on the rim of a cluster then also know points of the next one.
+     */
+    public int[][] around(int k, int each, Separation separation) {
+        int[][] lists = new int[x.length][];
+        for (int i = 0; i < x.length; i++) {
+            Nearest all = new Nearest(Math.min(k + 4 * each, x.length - 1));
+            offerAll(nearest(i, Math.min(k, x.length - 1), separation), i, separation, all);
+            for (int quarter = 0; quarter < 4; quarter++) {
+                Nearest found = new Nearest(each);
+                search(0, x.length, true, i, separation, found, 0, 0, quarter);
+                offerAll(found.toArray(), i, separation, all);
+            }
+            lists[i] = all.toArray();
+        }
+        return lists;
+    }
+
+    private void offerAll(int[] others, int point, Separation s, Nearest all) {
+        for (int other : others) {
+            if (!all.has(other)) {
+                all.offer(other, s.of(x[other] - x[point], y[other] - y[point]));
+            }
+        }
+    }
+
     private int[] nearest(int point, int k, Separation separation) {
         Nearest found = new Nearest(k);
-        search(0, x.length, true, point, separation, found, 0, 0);
+        search(0, x.length, true, point, separation, found, 0, 0, -1);
         return found.toArray();
     }
 
-    private void search(int from, int to, boolean byX, int point, Separation s, Nearest found, double boxDx, double boxDy) {
+    private boolean in(int quarter, int other, int point) {
+        return quarter < 0 || x[other] > x[point] == ((quarter & 1) == 0) && y[other] > y[point] == ((quarter & 2) == 0);
+    }
+
+    private void search(int from, int to, boolean byX, int point, Separation s, Nearest found, double boxDx, double boxDy,
+            int quarter) {
         if (s.of(boxDx, boxDy) > found.worst()) {
             return;
         }
         if (to - from <= LEAF) {
             for (int i = from; i < to; i++) {
                 int other = order[i];
-                if (other != point) {
+                if (other != point && in(quarter, other, point)) {
                     found.offer(other, s.of(x[other] - x[point], y[other] - y[point]));
                 }
             }
@@ -61,8 +93,14 @@ public final class PointIndex {
         boolean lowFirst = d < 0;
         double farDx = byX ? Math.abs(d) : boxDx;
         double farDy = byX ? boxDy : Math.abs(d);
-        search(lowFirst ? from : middle, lowFirst ? middle : to, !byX, point, s, found, boxDx, boxDy);
-        search(lowFirst ? middle : from, lowFirst ? to : middle, !byX, point, s, found, farDx, farDy);
+        boolean skipLow = quarter >= 0 && (quarter & (byX ? 1 : 2)) == 0 && d >= 0;
+        boolean skipHigh = quarter >= 0 && (quarter & (byX ? 1 : 2)) != 0 && d < 0;
+        if (!(lowFirst ? skipLow : skipHigh)) {
+            search(lowFirst ? from : middle, lowFirst ? middle : to, !byX, point, s, found, boxDx, boxDy, quarter);
+        }
+        if (!(lowFirst ? skipHigh : skipLow)) {
+            search(lowFirst ? middle : from, lowFirst ? to : middle, !byX, point, s, found, farDx, farDy, quarter);
+        }
     }
 
     private void build(int from, int to, boolean byX) {
@@ -70,13 +108,15 @@ public final class PointIndex {
             return;
         }
         int middle = (from + to) >>> 1;
-        select(from, to - 1, middle, byX ? x : y);
+        select(order, from, to - 1, middle, byX ? x : y);
         build(from, middle, !byX);
         build(middle, to, !byX);
     }
 
     /** Brings the element of the given rank to its index, smaller ones before it (quickselect, middle pivot). */
-    private void select(int low, int high, int rank, double[] key) {
+    static void select(int[] order, int from, int to, int rank, double[] key) {
+        int low = from;
+        int high = to;
         while (low < high) {
             double pivot = key[order[(low + high) >>> 1]];
             int i = low;
@@ -134,6 +174,15 @@ public final class PointIndex {
 
         private boolean before(double distance, int node, int index) {
             return distance < distances[index] || distance == distances[index] && node < nodes[index];
+        }
+
+        boolean has(int node) {
+            for (int i = 0; i < size; i++) {
+                if (nodes[i] == node) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         int[] toArray() {

@@ -44,6 +44,13 @@ public final class RunMetric {
         return seconds(from, to) - changeS(ChangeKind.between(from.use(), to.use()));
     }
 
+    /** A floor on the time of any two hits so far apart, in s; grows with |dx| and |dy|. */
+    public double leastSeconds(double dxMm, double dyMm) {
+        double travel = AxisMotion.seconds(machine, dxMm, dyMm);
+        boolean near = times.nibblingPerMin() > 0 && Math.hypot(dxMm, dyMm) <= times.nibblingMaxPitchMm() + 1e-9;
+        return near ? Math.min(periodS(travel), travel + singleS()) : travel + singleS();
+    }
+
     /** The same time part by part. */
     public Step step(SheetHit from, SheetHit to) {
         ChangeKind change = ChangeKind.between(from.use(), to.use());

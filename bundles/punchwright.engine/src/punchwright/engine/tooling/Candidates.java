@@ -26,6 +26,7 @@ final class Candidates {
     private final PartGuard guard;
     private final HitTime time;
     private final Map<Integer, List<Double>> joints;
+    private final Map<Integer, List<MicroJoint>> planned = new TreeMap<>();
     private final Map<String, List<Candidate>> alone = new HashMap<>();
 
     Candidates(ToolingJob job, List<Unit> units, List<UsableTool> tools, ChoiceWeights weights) {
@@ -35,6 +36,10 @@ final class Candidates {
         time = new HitTime(job.machine(), weights);
         List<Feature> single = units.stream().filter(u -> u.members().size() == 1).map(Unit::feature).toList();
         joints = new TreeMap<>(JointPlan.outer(single, job.rules()));
+        for (Feature f : single) {
+            planned.put(f.number(), joints.getOrDefault(f.number(), List.of()).stream().map(at -> new MicroJoint(
+                    f.path().getFirst().pointAt(at / f.path().getFirst().lengthMm()), job.rules().microJointMm())).toList());
+        }
     }
 
     PartGuard guard() {
@@ -51,15 +56,21 @@ final class Candidates {
                 return standing;
             }
         }
-        return new Ways(job, tools, guard, time).of(feature,
-                unit.members().size() > 1 ? List.of() : joints.getOrDefault(feature.number(), List.of()));
+        List<Double> own = unit.members().size() > 1 ? List.of() : joints.getOrDefault(feature.number(), List.of());
+        List<Candidate> held = new Ways(job, tools, guard, time, others(feature.number())).of(feature, own);
+        return held.isEmpty() ? new Ways(job, tools, guard, time, List.of()).of(feature, List.of()) : held;
+    }
+
+    /** Planned joints of all other edges. */
+    private List<MicroJoint> others(int feature) {
+        return planned.entrySet().stream().filter(e -> e.getKey() != feature).flatMap(e -> e.getValue().stream()).toList();
     }
 
     /** As if there were nothing but the opening. */
     private List<Candidate> alone(Feature feature) {
         Bounds b = feature.contour().bounds().grown(1000);
         Shape sheet = new Shape(Contour.rectangle(b.minX(), b.minY(), b.width(), b.height()), List.of(feature.contour()));
-        return new Ways(job, tools, new PartGuard(sheet), time).of(feature, List.of());
+        return new Ways(job, tools, new PartGuard(sheet), time, List.of()).of(feature, List.of());
     }
 
     private static String key(Feature f) {

@@ -57,7 +57,7 @@ final class EdgeCutter {
         } else if (s instanceof Line line && tool.round() && joints.isEmpty()) {
             add(ways, l, over -> nibbled(path, index, line, tool, over));
         } else if (s instanceof Arc arc && tool.round() && joints.isEmpty()) {
-            add(ways, l, over -> arc.sweepRad() < 0 ? inside(arc, tool) : outside(arc, tool));
+            add(ways, l, over -> arc.sweepRad() < 0 ? inside(path, index, arc, tool, over) : outside(path, index, arc, tool, over));
         } else if (s instanceof Arc arc && tool.tool().shape() == ToolShape.CORNER_RADIUS && joints.isEmpty()) {
             add(ways, l / 2, over -> rounded(arc, tool));
         }
@@ -151,7 +151,7 @@ final class EdgeCutter {
         return hits;
     }
 
-    private List<PartHit> inside(Arc arc, UsableTool tool) {
+    private List<PartHit> inside(EdgePath edge, int index, Arc arc, UsableTool tool, double over) {
         double r = tool.tool().lengthMm() / 2;
         double path = arc.radiusMm() - r;
         if (path < -SAME_RADIUS_MM || r <= rules.scallopMm()) {
@@ -160,15 +160,24 @@ final class EdgeCutter {
         if (path < SAME_RADIUS_MM) {
             return List.of(roundHit(arc.center(), tool));
         }
-        return along(arc, path, Scallop.insideStepRad(arc.radiusMm(), r, rules.scallopMm()), tool);
+        return along(overrun(edge, index, arc, path, over), path, Scallop.insideStepRad(arc.radiusMm(), r, rules.scallopMm()), tool);
     }
 
-    private List<PartHit> outside(Arc arc, UsableTool tool) {
+    private List<PartHit> outside(EdgePath edge, int index, Arc arc, UsableTool tool, double over) {
         double r = tool.tool().lengthMm() / 2;
         if (r <= rules.scallopMm()) {
             return List.of();
         }
-        return along(arc, arc.radiusMm() + r, Scallop.outsideStepRad(arc.radiusMm(), r, rules.scallopMm()), tool);
+        double path = arc.radiusMm() + r;
+        return along(overrun(edge, index, arc, path, over), path, Scallop.outsideStepRad(arc.radiusMm(), r, rules.scallopMm()), tool);
+    }
+
+    /** The arc made longer at sharp open corners so that the axis travels on by {@code over}. */
+    private static Arc overrun(EdgePath edge, int index, Arc arc, double pathRadius, double over) {
+        double turn = Math.signum(arc.sweepRad()) * Math.min(0.5, over / pathRadius);
+        double before = !arc.isFullCircle() && edge.startOf(index) == End.OVERRUN && edge.sharpStart(index) ? turn : 0;
+        double after = !arc.isFullCircle() && edge.endOf(index) == End.OVERRUN && edge.sharpEnd(index) ? turn : 0;
+        return new Arc(arc.center(), arc.radiusMm(), arc.startRad() - before, arc.sweepRad() + before + after);
     }
 
     private List<PartHit> along(Arc arc, double pathRadius, double stepRad, UsableTool tool) {

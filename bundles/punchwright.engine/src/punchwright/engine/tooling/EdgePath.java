@@ -63,6 +63,11 @@ record EdgePath(List<Segment> segments, boolean closed, Segment before, Segment 
         return next(i) == null || Math.abs(turnDeg(segments.get(i), next(i))) > STRAIGHT_DEG;
     }
 
+    /** How far the path turns at the end of the segment, degrees, positive to the left; 0 where nothing is known. */
+    double turnAtEndDeg(int i) {
+        return next(i) == null ? 0 : turnDeg(segments.get(i), next(i));
+    }
+
     private Segment previous(int i) {
         return i > 0 ? segments.get(i - 1) : closed ? segments.getLast() : before;
     }

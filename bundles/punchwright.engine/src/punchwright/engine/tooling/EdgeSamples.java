@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
+import punchwright.engine.geometry.Arc;
 import punchwright.engine.geometry.Line;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
@@ -17,9 +18,11 @@ final class EdgeSamples {
     /** How far cuts run over a sharp outer corner at least. */
     static final double BEYOND_MM = 0.4;
     private static final double STEP_MM = 0.25;
+    private static final double SMALL_ARC_MM = 6;
 
     private final List<Point> points = new ArrayList<>();
     private final BitSet ends = new BitSet();
+    private final BitSet beyond = new BitSet();
     private final List<Run> runs = new ArrayList<>();
 
     /** Samples of one segment: where they stand in the list, and where a straight one runs. */
@@ -43,10 +46,10 @@ final class EdgeSamples {
 
     private void addBeyond(EdgePath path, int i) {
         Segment s = path.segments().get(i);
-        if (s instanceof Line && path.sharpStart(i) && path.startOf(i) == EdgePath.End.OVERRUN) {
+        if (path.sharpStart(i) && path.startOf(i) == EdgePath.End.OVERRUN) {
             addSingle(s.start().minus(s.tangentAt(0).times(BEYOND_MM)));
         }
-        if (s instanceof Line && path.sharpEnd(i) && path.endOf(i) == EdgePath.End.OVERRUN) {
+        if (path.sharpEnd(i) && path.endOf(i) == EdgePath.End.OVERRUN) {
             addSingle(s.end().plus(s.tangentAt(1).times(BEYOND_MM)));
         }
     }
@@ -54,7 +57,13 @@ final class EdgeSamples {
     private void addSingle(Point p) {
         runs.add(new Run(points.size(), 1, false, p, Point.ORIGIN, 1));
         ends.set(points.size());
+        beyond.set(points.size());
         points.add(p);
+    }
+
+    /** Finer on small arcs, where a cusp rises steeply. */
+    private static double stepMm(Segment s) {
+        return s instanceof Arc arc ? arc.radiusMm() < SMALL_ARC_MM ? STEP_MM / 5 : STEP_MM / 2 : STEP_MM;
     }
 
     /** Straight stretches between joints are runs of their own, so that sample numbers follow the way along the edge. */
@@ -69,13 +78,22 @@ final class EdgeSamples {
     }
 
     private void addStretch(Segment s, double from, double to) {
-        int steps = Math.max(4, (int) Math.ceil((to - from) / STEP_MM));
+        int steps = Math.max(4, (int) Math.ceil((to - from) / stepMm(s)));
         double step = (to - from) / steps;
         runs.add(new Run(points.size(), steps + 1, s instanceof Line, s.pointAt(from / s.lengthMm()), s.tangentAt(0), step));
         for (int i = 0; i <= steps; i++) {
             ends.set(points.size(), i == 0 || i == steps);
             points.add(s.pointAt((from + i * step) / s.lengthMm()));
         }
+    }
+
+    /** Number of samples on the edge itself that are not in the set; points beyond corners are welcome but not asked for. */
+    int missing(BitSet covered) {
+        BitSet missing = new BitSet();
+        missing.set(0, points.size());
+        missing.andNot(covered);
+        missing.andNot(beyond);
+        return missing.cardinality();
     }
 
     int size() {

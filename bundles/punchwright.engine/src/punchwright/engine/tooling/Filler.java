@@ -18,6 +18,9 @@ import punchwright.engine.press.HitCount;
  */
 final class Filler {
 
+    /** An opening that would take more hits is not nibbled away. */
+    private static final int MOST_HITS = 600;
+
     private final ToolingRules rules;
     private final PartGuard guard;
 
@@ -34,6 +37,9 @@ final class Filler {
             return List.of();
         }
         Envelope box = box(loose, angleDeg);
+        if (box.getArea() > MOST_HITS * (l - rules.overlapMm()) * (w - rules.overlapMm())) {
+            return List.of();
+        }
         Pose out = Pose.at(0, 0, angleDeg);
         List<PartHit> hits = new ArrayList<>();
         List<Double> ys = raster(box.getMinY(), box.getMaxY(), w);

@@ -58,7 +58,7 @@ final class HitReducer {
     int uncut(List<ToolHit> hits) {
         BitSet all = new BitSet(samples.size());
         hits.forEach(h -> all.or(samples.covered(h.tool().footprint(), h.hit(), toleranceMm)));
-        return samples.size() - all.cardinality();
+        return samples.missing(all);
     }
 
     private BitSet cut(ToolHit h) {

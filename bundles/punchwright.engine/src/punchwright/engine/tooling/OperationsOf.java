@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 import punchwright.engine.feature.Feature;
@@ -15,11 +16,16 @@ import punchwright.engine.finding.Finding;
 /** Turns the chosen candidates into numbered operations, and says what is worth knowing about them. */
 final class OperationsOf {
 
+    /** Hits nearer than this are one, mm. */
+    private static final double SAME_MM = 0.005;
+
     private final ToolingJob job;
     private final List<Unit> units;
     private final List<Candidate> taken = new ArrayList<>();
     private final List<Unit> made = new ArrayList<>();
     private final List<Finding> findings;
+    private final Map<String, List<PartHit>> done = new TreeMap<>();
+    private JointCheck joints;
 
     OperationsOf(ToolingJob job, List<Unit> units, List<List<Candidate>> candidates, int[] chosen, List<Finding> findings) {
         this.job = job;
@@ -34,6 +40,7 @@ final class OperationsOf {
     }
 
     OperationList list(PartGuard guard) {
+        joints = new JointCheck(guard.shape(), taken);
         List<Operation> operations = new ArrayList<>();
         double overrun = 0;
         for (int i = 0; i < taken.size(); i++) {
@@ -52,12 +59,26 @@ final class OperationsOf {
         if (unit.members().size() > 1) {
             why += "; makes features " + unit.members().stream().map(f -> "" + f.number()).collect(Collectors.joining(", "));
         }
-        for (int i = 0; i < c.pieces().size(); i++) {
-            Piece p = c.pieces().get(i);
+        int first = operations.size();
+        for (Piece p : c.pieces()) {
+            List<PartHit> hits = made(p);
             UsableTool t = p.tool();
-            operations.add(new Operation(operations.size() + 1, nearest(unit, p), t.tool(), p.kind(), p.hits(),
-                    i == 0 ? c.joints() : List.of(), t.forceN(), t.strippingN(), t.clearanceNeedMm(), t.clearanceMm(), why));
+            if (hits.isEmpty()) {
+                continue;
+            }
+            operations.add(new Operation(operations.size() + 1, nearest(unit, p), t.tool(), p.kind(), hits,
+                    operations.size() == first ? joints.standing(c) : List.of(), t.forceN(), t.strippingN(), t.clearanceNeedMm(), t.clearanceMm(), why));
         }
+    }
+
+    /** The piece's hits less those that an operation before has made already at the same place. */
+    private List<PartHit> made(Piece p) {
+        List<PartHit> before = done.computeIfAbsent(p.tool().id(), id -> new ArrayList<>());
+        int order = ToolFootprint.symmetryOrder(p.tool().tool());
+        List<PartHit> fresh = p.hits().stream().filter(h -> before.stream().noneMatch(
+                b -> b.at().distance(h.at()) < SAME_MM && AngleFit.same(b.angleDeg(), h.angleDeg(), order))).toList();
+        before.addAll(fresh);
+        return fresh;
     }
 
     /** The edge that the piece's first hit lies nearest to. */

@@ -27,13 +27,15 @@ final class OutlineProof {
     List<Finding> check(List<Candidate> taken, boolean complete) {
         String part = "part " + job.features().part();
         List<Finding> findings = new ArrayList<>();
-        List<MicroJoint> joints = taken.stream().filter(c -> !c.feature().isOpening()).flatMap(c -> c.joints().stream()).toList();
+        JointCheck check = new JointCheck(shape, taken);
+        List<MicroJoint> joints = taken.stream().filter(c -> !c.feature().isOpening()).flatMap(c -> check.standing(c).stream())
+                .toList();
         int asked = Math.max(2, job.rules().jointsPerPart());
         if (joints.size() < asked) {
             findings.add(Finding.of(ToolingReason.FEW_JOINTS, part, joints.size(), asked));
         }
         for (Candidate c : taken) {
-            c.joints().stream().filter(j -> cut(taken, j.at())).forEach(j ->
+            c.joints().stream().filter(j -> check.state(j) == JointCheck.State.HALF_CUT).forEach(j ->
                     findings.add(Finding.at(j.at(), ToolingReason.JOINT_CUT, part, j.at().x(), j.at().y())));
         }
         if (complete) {
@@ -58,10 +60,5 @@ final class OutlineProof {
                 return;
             }
         }
-    }
-
-    private static boolean cut(List<Candidate> taken, Point p) {
-        return taken.stream().flatMap(c -> c.pieces().stream())
-                .anyMatch(piece -> piece.hits().stream().anyMatch(h -> piece.tool().footprint().covers(h, p, 0.001)));
     }
 }

@@ -13,6 +13,18 @@ public enum ToolingReason implements Reason {
     THICKNESS(Severity.ERROR),
     /** Feature without a tool: what it is, the nearest tool owned. */
     NO_TOOL(Severity.ERROR),
+    /** Opening smaller than the material allows: mm, least mm, thickness mm, grade. */
+    SMALL_OPENING(Severity.ERROR),
+    /** Inside radius too small for every round tool: radius mm, largest diameter mm, smallest owned mm. */
+    INSIDE_RADIUS(Severity.ERROR),
+    /** Waste ends in an acute corner: degrees, x mm, y mm. */
+    ACUTE_CORNER(Severity.ERROR),
+    /** Edge between two inside corners shorter than any rectangular tool: mm, shortest side mm. */
+    SHORT_EDGE(Severity.ERROR),
+    /** Every tool that cuts this edge would enter the part: x mm, y mm. */
+    TIGHT(Severity.ERROR),
+    /** Openings or edge touch or cross: web mm. */
+    NO_WEB(Severity.ERROR),
     /** Form without a tool: form's name. */
     NO_FORM_TOOL(Severity.ERROR),
     /** More force than any place that takes the tool: kN, place, kN. */

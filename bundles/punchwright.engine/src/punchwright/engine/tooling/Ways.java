@@ -28,10 +28,13 @@ final class Ways {
     private final PartGuard guard;
     private final HitTime time;
     private final OutlineCutter outlines;
+    private final List<MicroJoint> keep;
     private final ExactHit exact;
     private final List<Candidate> all = new ArrayList<>();
 
-    Ways(ToolingJob job, List<UsableTool> tools, PartGuard guard, HitTime time) {
+    /** {@code keep}: joints of other edges that no hit may cut. */
+    Ways(ToolingJob job, List<UsableTool> tools, PartGuard guard, HitTime time, List<MicroJoint> keep) {
+        this.keep = keep;
         this.job = job;
         this.tools = tools;
         this.guard = guard;
@@ -174,7 +177,15 @@ final class Ways {
         return "cut in " + hits + (hits == 1 ? " hit" : " hits") + " along its edge";
     }
 
+    private static boolean cutsAJoint(List<Piece> pieces, List<MicroJoint> joints) {
+        return joints.stream().anyMatch(j -> pieces.stream().anyMatch(p -> p.hits().stream()
+                .anyMatch(h -> p.tool().footprint().covers(h, j.at(), j.widthMm() / 2 - 0.01))));
+    }
+
     private void add(Feature feature, List<Piece> pieces, List<MicroJoint> joints, Loose loose, String why) {
+        if (cutsAJoint(pieces, joints) || cutsAJoint(pieces, keep)) {
+            return;
+        }
         double seconds = loose.slugByHandMm() > 0 ? job.machine().times().partRemovalS() : 0;
         double wear = 0;
         double reach = 0;

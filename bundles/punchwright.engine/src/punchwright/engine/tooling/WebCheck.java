@@ -16,6 +16,8 @@ import punchwright.engine.press.WebRules;
 /** Webs between openings and from openings to the part's edge against the least web; one warning for each opening at most. */
 final class WebCheck {
 
+    private static final double TOUCHING_MM = 0.02;
+
     private final ToolingJob job;
     private final List<Feature> openings;
     private final List<Geometry> lines;
@@ -34,7 +36,12 @@ final class WebCheck {
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < openings.size(); i++) {
             double web = Math.min(nearest(i, least), near(i, least) ? outer.distance(lines.get(i)) : least);
-            findings.addAll(WebRules.check(FeatureNames.subject(job.features().part(), openings.get(i)), web, job.thicknessMm()));
+            String subject = FeatureNames.subject(job.features().part(), openings.get(i));
+            if (web < TOUCHING_MM) {
+                findings.add(Finding.at(openings.get(i).center(), ToolingReason.NO_WEB, subject, web));
+            } else {
+                findings.addAll(WebRules.check(subject, web, job.thicknessMm()));
+            }
         }
         return findings;
     }

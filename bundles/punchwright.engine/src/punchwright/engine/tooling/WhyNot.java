@@ -8,6 +8,7 @@ import java.util.Optional;
 import punchwright.engine.feature.Feature;
 import punchwright.engine.feature.FeatureKind;
 import punchwright.engine.finding.Finding;
+import punchwright.engine.press.SmallestFeature;
 
 /** Says why a feature has no candidate: the refusal of the tool that would make it, else that none is owned. */
 final class WhyNot {
@@ -35,9 +36,18 @@ final class WhyNot {
             Tool tool = exactTools.getFirst();
             return Finding.at(feature.center(), ToolingReason.ANGLE, subject, feature.angleDeg(), tool.name());
         }
+        double least = SmallestFeature.byCustomMm(job.material(), job.thicknessMm());
+        if (feature.isOpening() && Math.min(feature.lengthMm(), feature.widthMm()) < least - 1e-6) {
+            return Finding.at(feature.center(), ToolingReason.SMALL_OPENING, subject, Math.min(feature.lengthMm(), feature.widthMm()),
+                    least, job.thicknessMm(), job.material().grade());
+        }
         Optional<Finding> cutter = feature.isOpening() ? Optional.empty() : edgeTool();
         if (cutter.isPresent()) {
             return about(cutter.get(), subject, feature);
+        }
+        Optional<Finding> edge = new EdgeWhy(job, limits.usable()).reason(feature, subject);
+        if (edge.isPresent()) {
+            return edge.get();
         }
         return Finding.at(feature.center(), ToolingReason.NO_TOOL, subject, FeatureNames.what(feature), nearest(feature));
     }

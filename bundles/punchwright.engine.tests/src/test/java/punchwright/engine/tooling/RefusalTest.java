@@ -13,6 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import punchwright.engine.finding.Finding;
+import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.Point;
 import punchwright.engine.press.HeadKind;
 import punchwright.engine.press.Place;
 
@@ -47,12 +49,37 @@ class RefusalTest {
     }
 
     @Test
-    void noToolNamesTheNearest() {
+    void noToolSmallEnoughForTheRadius() {
         ToolingJob j = Shop.job(Parts.plate(200, 100).round(100, 50, 6.5).build("A"), 2,
                 List.of(Shop.round(8), Shop.round(20), Shop.rectangle(50, 5)));
         Finding f = only(j);
-        assertEquals(ToolingReason.NO_TOOL, f.reason());
-        assertTrue(f.message().contains("round 8"), f.message());
+        assertEquals(ToolingReason.INSIDE_RADIUS, f.reason());
+        assertTrue(f.message().contains("3.25") && f.message().contains("6.5") && f.message().contains("8"), f.message());
+    }
+
+    @Test
+    void openingSmallerThanAnyToolMayBe() {
+        assertEquals(ToolingReason.SMALL_OPENING, only(Shop.job(Parts.plate(200, 100).round(100, 50, 2.4).build("A"), 3,
+                Shop.tools())).reason());
+    }
+
+    @Test
+    void acuteCornerOfAnOpening() {
+        Contour wedge = Contour.polygon(List.of(new Point(50, 50), new Point(90, 50), new Point(90, 70)));
+        assertEquals(ToolingReason.ACUTE_CORNER, only(Shop.job(Parts.plate(200, 100).free(wedge).build("A"), 2, Shop.tools())).reason());
+    }
+
+    @Test
+    void slotNarrowerThanAnyRectangle() {
+        assertEquals(ToolingReason.SHORT_EDGE, only(Shop.job(Parts.plate(200, 100).rectangle(100, 50, 0, 40, 2.5).build("A"), 1,
+                List.of(Shop.rectangle(50, 5), Shop.rectangle(20, 3)))).reason());
+    }
+
+    @Test
+    void openingsThatTouch() {
+        assertEquals(ToolingReason.NO_WEB, ToolChoice.choose(Shop.job(Parts.plate(200, 100).rectangle(100, 50, 0, 30, 30)
+                .rectangle(130, 50, 0, 30, 30).build("A"), 2, Shop.tools())).findings().stream().filter(Finding::isError).findFirst()
+                .orElseThrow().reason());
     }
 
     @Test

@@ -18,8 +18,11 @@ public final class SheetPen {
     /** Header and footer take 255 characters in all. */
     private static final int LONGEST_HEADER = 90;
     private static final double POINTS_PER_LINE = 12;
-    /** What fits on a landscape A4 page shrunk to three quarters. */
-    private static final double POINTS_ON_A_PAGE = 660;
+    /** Room that the indent of a heading takes, in digits. */
+    private static final double HEAD_RIM = 1.5;
+    /** Height of a landscape A4 page between our margins, and of the row repeated on later pages. */
+    private static final double PAGE_HEIGHT_POINTS = 490;
+    private static final double REPEATED_POINTS = 26;
     /** Landscape A4 between our margins, mm, and the width of a character and a column's rim at 96 dots an inch. */
     private static final double PAGE_WIDTH_MM = 274;
     private static final double MM_PER_CHARACTER = 7 * 25.4 / 96;
@@ -28,6 +31,7 @@ public final class SheetPen {
     private final Book book;
     private final XSSFSheet sheet;
     private int row;
+    private int pageStart;
 
     SheetPen(Book book, XSSFSheet sheet) {
         this.book = book;
@@ -66,13 +70,9 @@ public final class SheetPen {
         return this;
     }
 
-    /** Raises the row so that a text of this many characters a line fits. */
-    public SheetPen fit(String text, double charactersPerLine) {
-        double lines = 0;
-        for (String line : text.split("\n", -1)) {
-            lines += Math.max(1, Math.ceil(line.length() / (1.12 * charactersPerLine)));
-        }
-        float points = (float) (lines * POINTS_PER_LINE + 2);
+    /** Raises the row so that a text fits that is broken at this width, in digits. */
+    public SheetPen fit(String text, double digits) {
+        float points = (float) (TextSize.lines(text, digits, false) * POINTS_PER_LINE + 2);
         XSSFRow r = row(row);
         if (r.getHeightInPoints() < points) {
             r.setHeightInPoints(points);
@@ -150,7 +150,7 @@ public final class SheetPen {
             String name = right ? names[c].substring(1) : names[c];
             text(c, name, right ? Look.HEAD_RIGHT : Look.HEAD);
             double chars = sheet.getColumnWidth(c) / 256.0;
-            lines = Math.max(lines, linesOf(name, chars));
+            lines = Math.max(lines, TextSize.lines(name, chars - HEAD_RIM, true));
         }
         height(lines * POINTS_PER_LINE + 4);
         return next();
@@ -168,53 +168,49 @@ public final class SheetPen {
             for (int c = from[i]; c <= to; c++) {
                 chars += sheet.getColumnWidth(c) / 256.0;
             }
-            lines = Math.max(lines, linesOf(name, chars));
+            lines = Math.max(lines, TextSize.lines(name, chars - HEAD_RIM, true));
         }
         height(lines * POINTS_PER_LINE + 4);
         return next();
     }
 
-    /** One page high as well, where the rows stay readable so. */
-    public SheetPen onePage() {
-        sheet.getPrintSetup().setFitHeight((short) (points() <= POINTS_ON_A_PAGE ? 1 : 0));
+    /** Begins a new page when so many points do not fit on this one any more, so that a table stays whole. */
+    public SheetPen keep(double points) {
+        if (pointsSince(pageStart) + points > PAGE_HEIGHT_POINTS / scale() && row > pageStart + 1) {
+            pageBreak();
+        }
         return this;
     }
 
-    /** Height of all rows so far, points. */
-    public double points() {
-        double points = 0;
-        for (int r = 0; r < row; r++) {
+    /** Points of a table with a section heading and so many rows. */
+    public static double table(int rows) {
+        return 46 + 15.5 * rows;
+    }
+
+    /** A new page begins with this row. Fitting to pages ignores such breaks, so the width is met by a scale instead. */
+    public SheetPen pageBreak() {
+        sheet.setRowBreak(row - 1);
+        pageStart = row;
+        sheet.setFitToPage(false);
+        sheet.getPrintSetup().setScale((short) Math.floor(100 * scale()));
+        return this;
+    }
+
+    private double pointsSince(int first) {
+        double points = first > 0 ? REPEATED_POINTS : 0;
+        for (int r = first; r < row; r++) {
             points += sheet.getRow(r) == null ? sheet.getDefaultRowHeightInPoints() : sheet.getRow(r).getHeightInPoints();
         }
         return points;
     }
 
-    /** A new page begins with this row. Fitting to pages ignores such breaks, so the width is met by a scale instead. */
-    public SheetPen pageBreak() {
-        if (row > 0) {
-            sheet.setRowBreak(row - 1);
-        }
+    /** Scale at which the columns in use fit the page's width, at most 1. */
+    private double scale() {
         double wide = 0;
         for (int c = 0; sheet.getRow(0) != null && c < sheet.getRow(0).getLastCellNum(); c++) {
             wide += sheet.getColumnWidth(c) / 256.0 * MM_PER_CHARACTER + MM_PER_COLUMN;
         }
-        sheet.setFitToPage(false);
-        sheet.getPrintSetup().setScale((short) Math.max(10, Math.min(100, Math.floor(100 * PAGE_WIDTH_MM / wide))));
-        return this;
-    }
-
-    private static int linesOf(String text, double wide) {
-        double chars = (wide - 2) * 0.95;
-        int lines = 1;
-        int used = 0;
-        for (String word : text.split(" ")) {
-            if (used > 0 && used + 1 + word.length() > chars) {
-                lines++;
-                used = 0;
-            }
-            used += (used > 0 ? 1 : 0) + word.length();
-        }
-        return lines;
+        return wide > 0 ? Math.max(0.1, Math.min(1, PAGE_WIDTH_MM / wide)) : 1;
     }
 
     public XSSFCellStyle style(Look look) {

@@ -3,7 +3,6 @@ package punchwright.sheets.cost;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 
 import javax.xml.namespace.QName;
 
@@ -35,7 +34,8 @@ import punchwright.sheets.book.Look;
 import punchwright.sheets.book.SheetPen;
 import punchwright.sheets.book.Texts;
 
-/** Native charts on the summary's cells: kinds of cost by line, cost of a piece against quantity, machines compared. */
+/** Native charts on the summary's cells: kinds of cost by line on the cheapest machine, cost against quantity,
+        machines compared. */
 final class ChartSheet {
 
     private static final int ROWS = 20;
@@ -50,14 +50,16 @@ final class ChartSheet {
     private final Texts texts;
     private final String currency;
     private final SheetPen pen;
+    private final Plan cheapest;
     private int charts;
 
-    ChartSheet(SummarySheet summary, XSSFSheet data, Texts texts, String currency, SheetPen pen) {
+    ChartSheet(SummarySheet summary, XSSFSheet data, Texts texts, String currency, SheetPen pen, Plan cheapest) {
         this.summary = summary;
         this.data = data;
         this.texts = texts;
         this.currency = currency;
         this.pen = pen;
+        this.cheapest = cheapest;
     }
 
     void write(PageTexts page) {
@@ -65,9 +67,7 @@ final class ChartSheet {
         Arrays.fill(widths, 11);
         pen.widths(widths);
         pen.wide(0, 2 * COLUMNS, texts.get("chart.title"), Look.TITLE).height(26).next();
-        for (Map.Entry<Plan, CellRangeAddress> rows : summary.pieceRows().entrySet()) {
-            kinds(rows.getKey().getMachine().getName(), rows.getValue());
-        }
+        kinds(cheapest.getMachine().getName(), summary.pieceRows().get(cheapest));
         if (summary.lotRows().size() > 0) {
             lots(summary.lotRows());
         }
@@ -75,7 +75,7 @@ final class ChartSheet {
             machines(summary.compareRows());
         }
         page.apply(pen, 0, 0);
-        pen.onePage();
+        pen.sheet().getPrintSetup().setFitHeight((short) 1);
     }
 
     private void kinds(String machine, CellRangeAddress rows) {

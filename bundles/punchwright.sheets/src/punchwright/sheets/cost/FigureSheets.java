@@ -66,7 +66,7 @@ final class FigureSheets {
 
     private SheetPen sheet(String name) {
         SheetPen pen = book.sheet(name);
-        pen.widths(44, 17, 10, 34, 54, 40);
+        pen.widths(44, 17, 13, 34, 54, 40);
         pen.sheet().setDefaultRowHeightInPoints(12.5f);
         return pen;
     }
@@ -90,7 +90,7 @@ final class FigureSheets {
         } else {
             pen.formula(VALUE, f.formula(), look(f)).text(2, unit(f), Look.TEXT).text(3, f.key(), Look.TEXT)
                     .text(4, spaced(f.formula()), Look.TEXT_WRAP).text(5, f.source(), Look.TEXT_WRAP);
-            pen.fit(spaced(f.formula()), 54).fit(f.source(), 38);
+            pen.fit(spaced(f.formula()), 53).fit(f.source(), 39);
         }
         name(pen, f);
         pen.next();

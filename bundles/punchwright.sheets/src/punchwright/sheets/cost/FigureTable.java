@@ -2,6 +2,7 @@
 package punchwright.sheets.cost;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,6 +37,12 @@ public final class FigureTable {
     /** Plans that carry a cost, with the code before their names. */
     public Map<Plan, String> codes() {
         return codes;
+    }
+
+    /** The plan with the least total cost; the first of equals. */
+    Plan cheapest() {
+        return codes.entrySet().stream().min(Comparator.comparingDouble(e -> get(e.getValue()
+                + TOTAL).value())).orElseThrow().getKey();
     }
 
     List<Figure> all() {

@@ -53,7 +53,7 @@ public final class RollupBook {
             book.calculate();
             compare(table, sheets.cells());
             if (charts != null) {
-                new ChartSheet(summary, first.sheet(), texts, library.getCurrency(), charts).write(page);
+                new ChartSheet(summary, first.sheet(), texts, library.getCurrency(), charts, table.cheapest()).write(page);
             }
             book.workbook().setActiveSheet(0);
             return book.bytes();

@@ -27,8 +27,6 @@ final class SummarySheet {
             "secondary",
         "overheads"};
     private static final int LAST = 14;
-    /** Above this the lots begin a page of their own. */
-    private static final double POINTS_BEFORE_LOTS = 450;
 
     private final FigureTable table;
     private final Order order;
@@ -77,9 +75,6 @@ final class SummarySheet {
         findings(plans);
         String rule = texts.get("cost.rule");
         pen.wide(0, LAST, rule, Look.NOTE).fit(rule, 170).next();
-        if (pen.sheet().getFitToPage()) {
-            pen.onePage();
-        }
     }
 
     private void fields() {
@@ -129,6 +124,8 @@ final class SummarySheet {
 
     /** Lines by kind; for the lot with the order's sums under them. */
     private void costs(Plan plan, String code, String per, Look look, Look total) {
+        int lines = (int) table.all().stream().filter(f -> f.key().matches("L\\d+_quantity")).count();
+        pen.keep(SheetPen.table(lines + 2));
         pen.section(texts.get("cost.by." + per, plan.getMachine().getName(), library.getCurrency()), LAST);
         List<String> heads = new ArrayList<>(List.of(texts.get("order.line"), texts.get("order.name"), ">"
                 + texts.get("order.quantity")));
@@ -179,9 +176,8 @@ final class SummarySheet {
         if (any == null || table.all().stream().noneMatch(f -> f.key().endsWith("_lot1_size"))) {
             return;
         }
-        if (pen.points() > POINTS_BEFORE_LOTS) {
-            pen.pageBreak();
-        }
+        int rows = (int) table.all().stream().filter(f -> f.key().matches("L\\d+_(quantity|lot\\d+_size)")).count();
+        pen.keep(SheetPen.table(rows + 1));
         pen.section(texts.get("lots.section"), LAST);
         List<Plan> plans = table.codes().keySet().stream().limit(3).toList();
         lotHeads(plans);

@@ -114,6 +114,7 @@ public final class LayoutSheet {
     }
 
     private void holdings() {
+        pen.keep(SheetPen.table(layout.getHoldings().size()));
         pen.section(pages.text("layout.holdings"), LAST);
         heads(new int[] {0, 1, 6, 8, 9, 11}, "holding.index", "holding.clamps", "holding.reach", ">holding.offset",
                 "holding.edge",
@@ -133,6 +134,7 @@ public final class LayoutSheet {
     }
 
     private void times() {
+        pen.keep(SheetPen.table(layout.getTimes().size() + 2));
         pen.section(pages.text("layout.times"), LAST);
         heads(new int[] {0, 6, 8, 10}, "time.cause", ">time.count", ">time.seconds", ">time.share");
         int first = pen.row() + 1;

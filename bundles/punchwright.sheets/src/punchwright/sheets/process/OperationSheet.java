@@ -33,7 +33,7 @@ public final class OperationSheet {
 
     public static void write(ProcessPages pages, SheetJob job, int number) {
         SheetPen pen = pages.sheet(pages.text("operations.sheet", number), 1, 1);
-        pen.widths(12, 26, 26, 13, 7, 24, 7, 10, 10, 8, 8.5, 10, 9, 9.5, 40);
+        pen.widths(13, 27, 27, 13, 7, 24, 9, 10, 10, 8, 8.5, 10, 9, 9.5, 40);
         pen.wide(0, LAST, pages.text("operations.title", number, pages.material(job)), Look.TITLE).height(24).next();
         OperationSheet sheet = new OperationSheet(pages, job, pen);
         sheet.heads();
@@ -78,7 +78,8 @@ public final class OperationSheet {
                 .number(12, op.getForceKn(), Look.DEC1)
                 .numberOrBlank(13, group.stream().mapToDouble(Operation::getTimeSPerPart).sum(), Look.DEC2)
                 .text(14, blankIfNull(op.getReason()), Look.TEXT_WRAP);
-        pen.fit(numbers, 11).fit(part, 24).fit(what, 24).fit(tool, 22).fit(blankIfNull(op.getReason()), 38).next();
+        pen.fit(numbers, 12.5).fit(part, 26.5).fit(what, 26.5).fit(tool, 23.5).fit(blankIfNull(op.getReason()), 39.5)
+                .next();
     }
 
     private static int balloon(ToolUse use) {

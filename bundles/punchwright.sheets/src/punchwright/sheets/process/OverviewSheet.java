@@ -43,7 +43,6 @@ public final class OverviewSheet {
         sheet.stock();
         sheet.times();
         sheet.revisions();
-        sheet.pen.onePage();
     }
 
     private void titleBlock() {
@@ -99,10 +98,10 @@ public final class OverviewSheet {
     }
 
     private void stock() {
+        pen.keep(SheetPen.table(plan.getJobs().stream().mapToInt(j -> j.getLayouts().size()).sum()));
         pen.section(pages.text("stock.section"), LAST);
-        heads("stock.layout", "stock.material", null, null, "stock.item", null, "stock.size", null, ">stock.sheets",
-                ">stock.mass",
-                ">stock.utilisation", "stock.location");
+        heads("stock.layout", "stock.material", null, null, "stock.item", null, null, "stock.size", ">stock.sheets",
+                ">stock.mass", ">stock.utilisation", "stock.location");
         int job = 1;
         for (SheetJob work : plan.getJobs()) {
             for (Layout layout : work.getLayouts()) {
@@ -116,8 +115,8 @@ public final class OverviewSheet {
     private void stockRow(SheetJob work, int job, Layout layout) {
         pen.text(0, job + "." + layout.getNumber(), Look.TEXT_CENTER);
         pen.wide(1, 3, pages.material(work), Look.TEXT);
-        pen.wide(4, 5, layout.getStock() == null ? "" : layout.getStock().getName(), Look.TEXT);
-        pen.wide(6, 7, pages.texts().number(layout.getLengthMm(), 1) + " × " + pages.texts().number(layout.getWidthMm(), 1),
+        pen.wide(4, 6, layout.getStock() == null ? "" : layout.getStock().getName(), Look.TEXT);
+        pen.text(7, pages.texts().number(layout.getLengthMm(), 1) + " × " + pages.texts().number(layout.getWidthMm(), 1),
                 Look.TEXT);
         pen.number(8, layout.getRunCount(), Look.COUNT).number(9, ProcessPages.massKg(work, layout), Look.DEC1);
         pen.number(10, layout.getUtilisationPercent() / 100, Look.PERCENT);
@@ -125,6 +124,7 @@ public final class OverviewSheet {
     }
 
     private void times() {
+        pen.keep(SheetPen.table(sums().size() + 1));
         pen.section(pages.text("time.section"), LAST);
         heads("time.cause", null, null, null, null, null, ">time.count", null, ">time.minutes", null, ">time.share", null);
         Map<TimeCause, double[]> sums = sums();
@@ -169,6 +169,7 @@ public final class OverviewSheet {
         if (all.isEmpty()) {
             return;
         }
+        pen.keep(SheetPen.table(Math.min(REVISIONS_SHOWN, all.size())));
         pen.section(pages.text("revision.section"), LAST);
         heads("revision.number", "revision.date", "revision.who", null, "revision.why", null, null, null, null, null, null, null);
         for (int i = all.size() - 1; i >= Math.max(0, all.size() - REVISIONS_SHOWN); i--) {

@@ -42,7 +42,6 @@ public final class ReleaseSheet {
         sheet.checks();
         sheet.cautions();
         sheet.signOff();
-        sheet.pen.onePage();
     }
 
     private void findings() {
@@ -75,6 +74,7 @@ public final class ReleaseSheet {
     }
 
     private void checks() {
+        pen.keep(SheetPen.table(pages.plan().getChecks().size() + 1));
         pen.section(pages.text("check.section"), LAST);
         if (pages.plan().getChecks().isEmpty()) {
             boolean proven = pages.plan().getStatus() == PlanStatus.PROVEN || pages.plan().getStatus() == PlanStatus.RELEASED;
@@ -88,6 +88,7 @@ public final class ReleaseSheet {
     }
 
     private void cautions() {
+        pen.keep(SheetPen.table(CAUTIONS.length + 4));
         pen.section(pages.text("caution.section"), LAST);
         int number = 1;
         for (String key : CAUTIONS) {
@@ -110,6 +111,7 @@ public final class ReleaseSheet {
     }
 
     private void signOff() {
+        pen.keep(SheetPen.table(8));
         pen.section(pages.text("sign.section"), LAST);
         pen.wide(0, 1, pages.text("sign.step"), Look.HEAD).text(2, pages.text("sign.name"), Look.HEAD)
                 .text(3, pages.text("sign.remark"), Look.HEAD).text(4, pages.text("sign.signature"), Look.HEAD)

@@ -123,7 +123,7 @@ class ProcessSheetWriterTest {
         try (XSSFWorkbook book = written(Locale.ENGLISH)) {
             assertEquals(1, book.getAllPictures().size());
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(book.getAllPictures().get(0).getData()));
-            assertEquals(268 / 25.4 * 300, image.getWidth(), 1.5);
+            assertEquals(268 / 25.4 * 400, image.getWidth(), 1.5);
             var ext = book.getSheet("Layout 1.1").createDrawingPatriarch().getCTDrawing().getOneCellAnchorArray(0).getExt();
             assertEquals((double) image.getHeight() / image.getWidth(), (double) ext.getCy() / ext.getCx(), 0.002);
             assertEquals(268 * 36_000L, ext.getCx());

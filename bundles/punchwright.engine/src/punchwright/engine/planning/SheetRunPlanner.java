@@ -80,7 +80,8 @@ final class SheetRunPlanner {
                 s.hit().angleDeg(), s.hit().use().tool(), s.holding())).toList();
         return new ProofJob(request.machine(), material, thicknessMm, layout.sheet().lengthMm(), layout.sheet().widthMm(),
                 shapes, joints, jointMm, hits, holdings.holdings().stream().map(Holding::clamps).toList(),
-                request.rules().tooling().scallopMm() + request.rules().tooling().sizeToleranceMm());
+                request.rules().tooling().scallopMm() + request.rules().tooling().sizeToleranceMm(),
+                loading.uses());
     }
 
     private static double addJoints(PartPlan part, Pose pose, List<Point> joints) {

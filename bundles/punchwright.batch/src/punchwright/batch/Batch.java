@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+
 import punchwright.engine.EngineVersion;
 import punchwright.planner.operations.Call;
 import punchwright.planner.operations.ExitCode;
@@ -19,6 +22,7 @@ import punchwright.planner.operations.UsageException;
 /** The command line: reads the arguments, runs what they ask for and returns the exit code. */
 public final class Batch {
 
+    private static final Gson JSON = new GsonBuilder().disableHtmlEscaping().create();
     private static final Set<String> COMMON = Set.of("help", "version", "quiet");
 
     private final PrintStream out;
@@ -80,7 +84,8 @@ public final class Batch {
             return ExitCode.GOOD;
         }
         refuseUnknown(line, operation);
-        return print(operation.run(new Call(line.workspace(), line.words(), line.options(), progress(line))));
+        return print(operation.run(new Call(line.workspace(), line.words(), line.options(), progress(line))),
+                line.options().containsKey("json"));
     }
 
     private static void refuseUnknown(CommandLine line, ShopOperation operation) {
@@ -96,8 +101,8 @@ public final class Batch {
         return new StepPrinter(line.options().containsKey("quiet") ? null : err);
     }
 
-    private ExitCode print(Outcome outcome) {
-        List<String> lines = outcome.lines();
+    private ExitCode print(Outcome outcome, boolean json) {
+        List<String> lines = json ? outcome.records().stream().map(JSON::toJson).toList() : outcome.lines();
         lines.forEach(out::println);
         FindingLines.summary(outcome.findings()).forEach(err::println);
         out.flush();

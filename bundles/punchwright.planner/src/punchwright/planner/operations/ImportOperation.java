@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -19,7 +20,6 @@ import punchwright.engine.feature.FeatureSet;
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Shape;
 import punchwright.model.plan.Finding;
-import punchwright.model.plan.Severity;
 import punchwright.planner.plans.PlanWriter;
 
 /** Reads drawings and tells what parts and features they show. */
@@ -37,12 +37,12 @@ final class ImportOperation implements ShopOperation {
 
     @Override
     public String usage() {
-        return "FILE|FOLDER...";
+        return "FILE|FOLDER... [--json]";
     }
 
     @Override
     public Set<String> options() {
-        return Set.of();
+        return Set.of("json");
     }
 
     @Override
@@ -50,17 +50,15 @@ final class ImportOperation implements ShopOperation {
         if (call.words().isEmpty()) {
             throw new UsageException("import takes at least one file or folder");
         }
-        List<String> lines = new ArrayList<>();
-        List<Finding> findings = new ArrayList<>();
+        Reading reading = new Reading();
         for (String word : call.words()) {
             for (Path file : files(Path.of(word))) {
                 call.progress().check();
                 call.progress().at(file.toString(), 0);
-                read(file, lines, findings);
+                reading.read(file);
             }
         }
-        boolean refused = findings.stream().anyMatch(f -> f.getSeverity() == Severity.ERROR);
-        return new Outcome(refused ? ExitCode.INPUT : ExitCode.GOOD, lines, findings, List.of(), List.of());
+        return reading.outcome();
     }
 
     private static List<Path> files(Path given) throws IOException {
@@ -72,27 +70,58 @@ final class ImportOperation implements ShopOperation {
         }
     }
 
-    private static void read(Path file, List<String> lines, List<Finding> findings) {
-        try {
-            DrawingResult drawing = DrawingReader.read(file, DrawingOptions.USUAL);
-            findings.addAll(PlanWriter.findings(drawing.findings()));
-            lines.add(String.format(Locale.ROOT, "%s: %d parts, %d closed contours, %d open chains", file,
-                    drawing.shapes().size(), drawing.loops().size(), drawing.openChains().size()));
-            for (int i = 0; i < drawing.shapes().size(); i++) {
-                lines.add("  " + describe(i + 1, drawing.shapes().get(i), file));
-            }
-        } catch (DrawingException e) {
-            findings.add(PlanWriter.finding(e.finding()));
-            findings.addAll(PlanWriter.findings(e.others()));
-        }
-    }
+    /** Drawings read so far. */
+    private static final class Reading {
 
-    private static String describe(int number, Shape shape, Path file) {
-        Bounds b = shape.bounds();
-        FeatureSet features = FeatureRecognition.recognise(file.getFileName() + "#" + number, shape);
-        long openings = features.features().stream().filter(f -> f.isOpening()).count();
-        return String.format(Locale.ROOT, "part %d: %.2f x %.2f mm, area %.1f mm2, cut length %.1f mm, %d openings, %d edges",
-                number, b.width(), b.height(), shape.areaMm2(), shape.cutLengthMm(), openings,
-                features.features().size() - openings);
+        private final List<String> lines = new ArrayList<>();
+        private final List<Finding> findings = new ArrayList<>();
+        private final List<Map<String, Object>> records = new ArrayList<>();
+        private boolean refused;
+
+        void read(Path file) {
+            try {
+                DrawingResult made = DrawingReader.read(file, DrawingOptions.USUAL);
+                findings.addAll(PlanWriter.findings(made.findings()));
+                records.add(DrawingRecord.of(file.toString(), DrawingReader.survey(file, DrawingOptions.EVERYTHING), made));
+                lines.add(String.format(Locale.ROOT, "%s: %d parts, %d closed contours, %d open chains", file,
+                        made.shapes().size(), made.loops().size(), made.openChains().size()));
+                for (int i = 0; i < made.shapes().size(); i++) {
+                    lines.add("  " + describe(i + 1, made.shapes().get(i), file));
+                }
+            } catch (DrawingException e) {
+                refuse(file, e);
+            }
+        }
+
+        private void refuse(Path file, DrawingException e) {
+            refused = true;
+            List<punchwright.engine.finding.Finding> all = new ArrayList<>(List.of(e.finding()));
+            all.addAll(e.others());
+            records.add(record(file, all));
+            findings.addAll(PlanWriter.findings(all));
+        }
+
+        /** Figures of a drawing that gives no part, where it can be read at all. */
+        private static Map<String, Object> record(Path file, List<punchwright.engine.finding.Finding> why) {
+            try {
+                DrawingResult everything = DrawingReader.survey(file, DrawingOptions.EVERYTHING);
+                return DrawingRecord.of(file.toString(), everything, DrawingReader.survey(file, DrawingOptions.USUAL));
+            } catch (DrawingException e) {
+                return DrawingRecord.refused(file.toString(), why);
+            }
+        }
+
+        Outcome outcome() {
+            return new Outcome(refused ? ExitCode.INPUT : ExitCode.GOOD, lines, findings, List.of(), List.of(), records);
+        }
+
+        private static String describe(int number, Shape shape, Path file) {
+            Bounds b = shape.bounds();
+            FeatureSet features = FeatureRecognition.recognise(file.getFileName() + "#" + number, shape);
+            long openings = features.features().stream().filter(f -> f.isOpening()).count();
+            return String.format(Locale.ROOT,
+                    "part %d: %.2f x %.2f mm, area %.1f mm2, cut length %.1f mm, %d openings, %d edges", number, b.width(),
+                    b.height(), shape.areaMm2(), shape.cutLengthMm(), openings, features.features().size() - openings);
+        }
     }
 }

@@ -14,6 +14,7 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 
 import punchwright.ui.job.Messages;
 import punchwright.ui.job.OpenWorkspace;
+import punchwright.ui.session.OutsideChanges;
 import punchwright.ui.session.Session;
 import punchwright.ui.start.StartEditor;
 import punchwright.ui.start.StartInput;
@@ -50,6 +51,7 @@ final class PunchwrightWindowAdvisor extends WorkbenchWindowAdvisor {
     public void postWindowOpen() {
         IWorkbenchWindow window = getWindowConfigurer().getWindow();
         Session.addListener(() -> title(window));
+        OutsideChanges.watch(window);
         if (workspace.isPresent()) {
             OpenWorkspace.open(window, workspace.get());
         } else {

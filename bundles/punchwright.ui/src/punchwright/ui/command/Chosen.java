@@ -30,6 +30,11 @@ final class Chosen {
         return editor != null && editor.getEditorInput() instanceof FileInput input ? orderOf(input.root()) : null;
     }
 
+    /** The object selected in the explorer; null when there is none or the explorer is not active. */
+    static EObject object(IWorkbenchWindow window) {
+        return window.getActivePage() == null ? null : explorerSelection(window);
+    }
+
     private static EObject explorerSelection(IWorkbenchWindow window) {
         if (window.getActivePage().getActivePart() instanceof ExplorerView explorer
                 && explorer.viewer().getSelection() instanceof IStructuredSelection selection) {

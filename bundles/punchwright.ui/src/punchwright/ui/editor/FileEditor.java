@@ -63,6 +63,11 @@ public abstract class FileEditor extends EditorPart {
         setFocus();
     }
 
+    /** Gives the focus to the field of a feature of an object that was revealed, where there is one. */
+    public void focus(String featureName) {
+        setFocus();
+    }
+
     private void stateChanged() {
         undo.setEnabled(file.canUndo());
         redo.setEnabled(file.canRedo());

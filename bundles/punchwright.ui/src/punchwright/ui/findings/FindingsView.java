@@ -94,6 +94,8 @@ public final class FindingsView extends ViewPart {
         Editors.open(row.target()).ifPresent(editor -> {
             if (editor instanceof PlanEditor plan && row.located()) {
                 plan.canvas().goTo(row.x(), row.y());
+            } else if (!row.feature().isEmpty()) {
+                editor.focus(row.feature());
             }
         });
     }

@@ -6,19 +6,16 @@ import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 
-import org.eclipse.emf.common.notify.Notifier;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 
-import punchwright.model.plan.Plan;
 import punchwright.model.shop.Machine;
 import punchwright.model.shop.Named;
 import punchwright.model.shop.ShopPackage;
 import punchwright.ui.session.Session;
 import punchwright.ui.table.Natural;
 
-/** What a reference may point to: objects of its type in the workspace; places only of the machine that is edited. */
+/** What a reference may point to: objects of its type in the library and among the items; places only of the machine that is edited. */
 public final class Candidates {
 
     private Candidates() {
@@ -31,16 +28,19 @@ public final class Candidates {
             return machine == null ? List.of() : List.copyOf(machine.getPlaces());
         }
         List<EObject> found = new ArrayList<>();
-        Session.current().ifPresent(session -> collect(session.workspace().resourceSet(), reference, found));
+        Session.current().ifPresent(session -> {
+            Iterator<EObject> kept = session.workspace().library().eAllContents();
+            collect(kept, reference, found);
+            collect(session.workspace().items().iterator(), reference, found);
+        });
         found.sort(Comparator.comparing(Candidates::name, Natural::compare));
         return found;
     }
 
-    private static void collect(Notifier resources, EReference reference, List<EObject> found) {
-        Iterator<Object> all = EcoreUtil.getAllContents(List.of(resources));
+    private static void collect(Iterator<? extends EObject> all, EReference reference, List<EObject> found) {
         while (all.hasNext()) {
-            if (all.next() instanceof EObject object && reference.getEReferenceType().isInstance(object)
-                    && !(EcoreUtil.getRootContainer(object) instanceof Plan)) {
+            EObject object = all.next();
+            if (reference.getEReferenceType().isInstance(object)) {
                 found.add(object);
             }
         }

@@ -41,7 +41,7 @@ public final class Importing {
     /** Asks for what the drawing does not say: name, number, material, thickness. */
     public static void ask(IWorkbenchWindow window, Path drawing) {
         Session session = Session.current().orElseThrow();
-        ImportDialog dialog = new ImportDialog(window.getShell(), session, drawing);
+        PartDialog dialog = new PartDialog(window.getShell(), session, drawing);
         if (dialog.open() == Window.OK) {
             take(window, session, drawing, dialog.part());
         }

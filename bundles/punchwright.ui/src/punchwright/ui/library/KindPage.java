@@ -173,6 +173,11 @@ final class KindPage extends Composite {
         }
     }
 
+    /** Gives the focus to a field of the selected record. */
+    void focus(String featureName) {
+        form.focus(featureName);
+    }
+
     /** The table, for tests. */
     DataTable<EObject> table() {
         return table;

@@ -77,6 +77,13 @@ public final class LibraryEditor extends FileEditor {
         }
     }
 
+    @Override
+    public void focus(String featureName) {
+        if (folder.getSelection()[0].getControl() instanceof KindPage page) {
+            page.focus(featureName);
+        }
+    }
+
     /** The page of a kind, for tests. */
     KindPage page(ShopKind kind) {
         show(kind);

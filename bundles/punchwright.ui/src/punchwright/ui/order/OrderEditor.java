@@ -57,6 +57,11 @@ public final class OrderEditor extends FileEditor {
     }
 
     @Override
+    public void focus(String featureName) {
+        form.focus(featureName);
+    }
+
+    @Override
     public void setFocus() {
         form.setFocus();
     }

@@ -148,6 +148,11 @@ public final class PartEditor extends FileEditor {
     }
 
     @Override
+    public void focus(String featureName) {
+        form.focus(featureName);
+    }
+
+    @Override
     public void setFocus() {
         form.setFocus();
     }

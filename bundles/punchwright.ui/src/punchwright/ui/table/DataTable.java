@@ -49,6 +49,7 @@ public final class DataTable<T> {
         GC measure = new GC(table);
         columns.forEach(column -> addColumn(column, measure));
         measure.dispose();
+        TableMemory.bind(table, name);
         table.addListener(SWT.SetData, this::fill);
         table.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> onSelect.accept(first())));
         table.addSelectionListener(SelectionListener.widgetDefaultSelectedAdapter(e -> onOpen.accept(first())));

@@ -12,6 +12,7 @@ import punchwright.model.shop.StockSheet;
 import punchwright.model.shop.Tool;
 import punchwright.model.work.Assembly;
 import punchwright.model.work.Order;
+import punchwright.model.work.PurchasedItem;
 import punchwright.ui.theme.Icons;
 
 /** The sign of each kind of object. */
@@ -32,6 +33,7 @@ public final class Signs {
             case Order o -> Icons.ORDER;
             case Plan p -> Icons.PLAN;
             case Assembly a -> Icons.ASSEMBLY;
+            case PurchasedItem i -> Icons.PURCHASED;
             default -> Icons.PART;
         };
     }

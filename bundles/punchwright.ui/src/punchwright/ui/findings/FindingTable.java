@@ -22,7 +22,7 @@ public final class FindingTable {
     public FindingTable(Composite parent) {
         table = new DataTable<>(parent, Texts.of("place.findings"), List.of(
                 new Column<>(Texts.of("col.severity"), 90, SWT.LEFT, r -> Texts.of("severity." + r.rank()), FindingRow::rank),
-                Column.text("col.code", 100, FindingRow::code), Column.text("col.origin", 130, FindingRow::origin),
+                Column.text("col.code", 170, FindingRow::code), Column.text("col.origin", 130, FindingRow::origin),
                 Column.text("col.subject", 150, FindingRow::subject), Column.text("col.message", 430, FindingRow::message),
                 Column.text("col.remedy", 360, FindingRow::remedy)));
         table.decorate((item, row) -> item.setImage(0, SIGNS[row.rank()].image()));

@@ -22,7 +22,8 @@ public final class Background<T> extends Job {
 
     /** Everything that one workspace does in the background shares this family, so that a test can wait for it. */
     public static final Object FAMILY = new Object();
-    private static final int TICKS = 1000;
+    /** Ticks of a whole job. */
+    public static final int TICKS = 1000;
 
     /**
      * What is done.

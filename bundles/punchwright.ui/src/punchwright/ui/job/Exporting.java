@@ -31,7 +31,7 @@ public final class Exporting {
         Path folder = session.folder();
         String orderId = order.getId();
         Background.start(Texts.of("job.export", order.getNumber()),
-                monitor -> ShopOperations.run("export", folder, List.of(orderId), Map.of(), monitor), outcome -> tell(window, outcome));
+                monitor -> ShopOperations.run("export", folder, List.of(orderId), Map.of(), monitor, Background.TICKS), outcome -> tell(window, outcome));
     }
 
     private static void tell(IWorkbenchWindow window, Outcome outcome) {

@@ -45,7 +45,8 @@ public final class Planning {
     private static List<Plan> plan(Path folder, String order, List<String> machines, IProgressMonitor monitor) throws IOException {
         List<Plan> plans = new ArrayList<>();
         for (String machine : machines) {
-            plans.addAll(ShopOperations.run("plan", folder, List.of(order), Map.of("machine", machine, "trial", "true"), monitor).plans());
+            plans.addAll(ShopOperations.run("plan", folder, List.of(order), Map.of("machine", machine, "trial", "true"), monitor,
+                    Background.TICKS / machines.size()).plans());
         }
         return plans;
     }

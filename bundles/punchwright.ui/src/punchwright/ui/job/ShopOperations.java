@@ -19,8 +19,6 @@ import punchwright.planner.operations.Outcome;
 /** The registry of operations, as the workbench calls it: the same one that the command line has. */
 final class ShopOperations {
 
-    private static final int TICKS = 1000;
-
     private ShopOperations() {
     }
 
@@ -29,13 +27,17 @@ final class ShopOperations {
         return Platform.getBundle("punchwright.ui").getVersion().toString().replaceFirst("\\.qualifier$", "");
     }
 
-    /** Runs an operation with progress and cancel. */
-    static Outcome run(String name, Path workspace, List<String> words, Map<String, String> options, IProgressMonitor monitor)
+    /**
+     * Runs an operation with progress and cancel.
+     *
+     * @param ticks how many of the monitor's ticks it may use up
+     */
+    static Outcome run(String name, Path workspace, List<String> words, Map<String, String> options, IProgressMonitor monitor, int ticks)
             throws IOException {
         Operations registry = new Operations(new Workbooks(), version());
         try {
             return registry.named(name).orElseThrow(() -> new IllegalStateException("No operation " + name))
-                    .run(new Call(workspace, words, options, new Steps(monitor)));
+                    .run(new Call(workspace, words, options, new Steps(monitor, ticks)));
         } catch (CancelledException e) {
             throw new OperationCanceledException();
         }
@@ -44,16 +46,18 @@ final class ShopOperations {
     /** Progress of the engine on a monitor. */
     private static final class Steps implements Progress {
         private final IProgressMonitor monitor;
+        private final int ticks;
         private int done;
 
-        Steps(IProgressMonitor monitor) {
+        Steps(IProgressMonitor monitor, int ticks) {
             this.monitor = monitor;
+            this.ticks = ticks;
         }
 
         @Override
         public void at(String step, double share) {
             monitor.subTask(step);
-            int now = (int) Math.round(share * TICKS);
+            int now = (int) Math.round(Math.min(1, share) * ticks);
             if (now > done) {
                 monitor.worked(now - done);
                 done = now;

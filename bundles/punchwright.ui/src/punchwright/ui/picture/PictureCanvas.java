@@ -10,7 +10,6 @@ import org.eclipse.swt.widgets.Composite;
 
 import punchwright.model.shop.Machine;
 import punchwright.model.shop.MultiToolHolder;
-import punchwright.model.shop.Named;
 import punchwright.model.shop.StockSheet;
 import punchwright.model.shop.Tool;
 import punchwright.ui.table.Accessibles;
@@ -34,7 +33,6 @@ public final class PictureCanvas extends Canvas {
     /** Shows an object. */
     public void show(EObject newObject) {
         object = newObject;
-        setToolTipText(newObject instanceof Named named ? named.getName() : null);
         redraw();
     }
 

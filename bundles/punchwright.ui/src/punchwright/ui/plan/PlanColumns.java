@@ -18,7 +18,7 @@ final class PlanColumns {
     static final List<Column<ToolUse>> TOOLS = List.of(
             Column.count("col.balloon", 46, ToolUse::getBalloon),
             Column.text("col.tool", 150, u -> name(u.getTool())),
-            Column.text("col.place", 70, PlanColumns::place),
+            Column.text("col.place", 100, PlanColumns::place),
             Column.number("col.angle", 60, 1, ToolUse::getAngleDeg),
             Column.count("col.hits", 64, ToolUse::getHits),
             new Column<>(Texts.of("col.clearance"), 120, SWT.RIGHT, PlanColumns::clearance, ToolUse::getClearanceMm),

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
+import org.eclipse.swt.widgets.TableItem;
 
 import punchwright.model.plan.Layout;
 import punchwright.model.plan.Operation;
@@ -87,11 +88,11 @@ final class PlanTabs extends Composite {
             return;
         }
         GC gc = e.gc;
-        Rectangle cell = ((org.eclipse.swt.widgets.TableItem) e.item).getBounds(0);
+        Rectangle cell = ((TableItem) e.item).getBounds(0);
         gc.setAntialias(SWT.ON);
-        String text = ((org.eclipse.swt.widgets.TableItem) e.item).getText(0);
+        String text = ((TableItem) e.item).getText(0);
         if (!text.isEmpty()) {
-            ScenePainter.balloon(gc, Integer.parseInt(text), cell.x + BALLOON_WIDTH / 2 + 4, cell.y + cell.height / 2);
+            ScenePainter.balloon(gc, Integer.parseInt(text), cell.x + BALLOON_WIDTH / 2 + 4, cell.y + cell.height / 2, Math.min(cell.height - 2, 22));
         }
     }
 

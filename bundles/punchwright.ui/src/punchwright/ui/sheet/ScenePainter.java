@@ -201,13 +201,13 @@ public final class ScenePainter {
             gc.drawLine((int) (b.px() + r * Math.cos(angle)), (int) (b.py() + r * Math.sin(angle)), x, y);
             gc.setBackground(Inks.of(Ink.GRAPHITE));
             gc.fillOval(x - 2, y - 2, 5, 5);
-            balloon(gc, b.balloon(), b.px(), b.py());
+            balloon(gc, b.balloon(), b.px(), b.py(), Balloons.SIZE_PX);
         }
     }
 
     /** A balloon: the number is the identity, the ring in the tool's colour helps. */
-    public static void balloon(GC gc, int number, int px, int py) {
-        int r = Balloons.SIZE_PX / 2;
+    public static void balloon(GC gc, int number, int px, int py, int size) {
+        int r = size / 2;
         gc.setBackground(Inks.of(Ink.PAPER));
         gc.fillOval(px - r, py - r, 2 * r, 2 * r);
         gc.setForeground(Inks.mixed(Ink.tool(number), Ink.GRAPHITE, 0.75));
@@ -216,8 +216,8 @@ public final class ScenePainter {
         gc.drawOval(px - r, py - r, 2 * r, 2 * r);
         gc.setForeground(Inks.of(Ink.GRAPHITE));
         String text = Integer.toString(number);
-        Point size = gc.textExtent(text);
-        gc.drawText(text, px - size.x / 2, py - size.y / 2, true);
+        Point extent = gc.textExtent(text);
+        gc.drawText(text, px - extent.x / 2, py - extent.y / 2, true);
     }
 
     private boolean inSight(double[] box) {

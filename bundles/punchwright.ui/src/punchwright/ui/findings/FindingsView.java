@@ -53,7 +53,7 @@ public final class FindingsView extends ViewPart {
             shown[rank].addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> show()));
         }
         count = new Label(body, SWT.RIGHT);
-        GridDataFactory.fillDefaults().hint(260, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(count);
+        GridDataFactory.fillDefaults().hint(330, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(count);
         findings = new FindingTable(body);
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(findings.table().control());
         filter.addModifyListener(e -> {

@@ -14,8 +14,10 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 
 import punchwright.ui.session.OpenFile;
@@ -26,6 +28,8 @@ import punchwright.ui.text.Texts;
  * also while a person types. The form follows every change of the object, by whomever.
  */
 public final class ObjectForm extends Composite {
+
+    private static final int WHEEL_PX = 16;
 
     private final List<FieldControl> controls = new ArrayList<>();
     private final VerdictLine verdicts;
@@ -107,10 +111,18 @@ public final class ObjectForm extends Composite {
         label.setToolTipText(help);
         FieldControl control = FieldControl.create(body, field, host);
         control.widget().setToolTipText(help);
+        control.widget().addListener(SWT.MouseWheel, this::scroll);
         controls.add(control);
         Label unit = new Label(body, SWT.NONE);
         unit.setText(Units.of(field.feature(), currency));
         grid.field(label, control.widget(), unit, wide);
+    }
+
+    /** The wheel moves the form, also over a field: it never changes a value by accident. */
+    private void scroll(Event wheel) {
+        wheel.doit = false;
+        Point origin = scroll.getOrigin();
+        scroll.setOrigin(origin.x, origin.y - wheel.count * WHEEL_PX);
     }
 
     /** Puts something below the fields, over the whole width: a list of contained objects. */

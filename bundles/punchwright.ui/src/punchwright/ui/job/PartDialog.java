@@ -25,6 +25,7 @@ import punchwright.model.work.Part;
 import punchwright.model.work.PartShape;
 import punchwright.model.work.WorkFactory;
 import punchwright.model.work.WorkPackage;
+import punchwright.ui.form.Units;
 import punchwright.ui.session.Session;
 import punchwright.ui.table.Accessibles;
 import punchwright.ui.text.Numbers;
@@ -100,7 +101,7 @@ final class PartDialog extends TitleAreaDialog {
     }
 
     private static void label(Composite parent, EStructuralFeature key) {
-        new Label(parent, SWT.NONE).setText(Texts.of(key));
+        new Label(parent, SWT.NONE).setText(Units.header(Texts.of(key), Units.of(key, "")));
     }
 
     private void thicknesses() {

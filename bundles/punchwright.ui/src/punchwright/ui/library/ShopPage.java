@@ -30,14 +30,15 @@ final class ShopPage extends Composite {
         String currency = library.getCurrency();
         ObjectForm shop = new ObjectForm(sash, List.of(Fields.group("group.general", type, "name", "currency", "notes"),
                 Fields.group("group.rates", type, "rates.*")), currency, r -> Candidates.of(r, library));
-        ObjectForm history = new ObjectForm(sash, List.of(), currency, r -> Candidates.of(r, library));
+        SashForm right = new SashForm(sash, SWT.VERTICAL);
+        ObjectForm history = new ObjectForm(right, List.of(), currency, r -> Candidates.of(r, library));
         EReference revisions = ShopPackage.Literals.LIBRARY__REVISIONS;
         new ChildList(history, revisions, currency,
                 Fields.columns(revisions.getEReferenceType(), currency, "number 60", "date 90", "who 110", "why 260"));
         shop.setInput(file, library);
         history.setInput(file, library);
         if (library.getRates() != null) {
-            ObjectForm secondary = new ObjectForm(sash, List.of(), currency, r -> Candidates.of(r, library));
+            ObjectForm secondary = new ObjectForm(right, List.of(), currency, r -> Candidates.of(r, library));
             EReference list = ShopPackage.Literals.RATES__SECONDARY;
             new ChildList(secondary, list, currency, Fields.columns(list.getEReferenceType(), currency, "name 130",
                     "kind 100", "perHour:2 90", "setUpMinutes:0 80", "minutesPerPiece:1 100", "minutesPerUnit:1 100"));

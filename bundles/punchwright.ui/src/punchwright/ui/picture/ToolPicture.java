@@ -55,7 +55,12 @@ final class ToolPicture {
         Sketch sketch = new Sketch(gc, area, MARGIN, b);
         gc.setBackground(Inks.mixed(Ink.ACCENT, Ink.PAPER, 0.18));
         Pen.thick(gc, Ink.GRAPHITE);
-        lines.forEach(line -> sketch.polygon(line.placed(angle, 0, 0), true));
+        double round = ToolOutlines.roundDiameter(tool);
+        if (round > 0) {
+            sketch.circle(0, 0, round, true);
+        } else {
+            lines.forEach(line -> sketch.polygon(line.placed(angle, 0, 0), true));
+        }
         Pen.centre(gc, Ink.PENCIL);
         double over = 10 / sketch.view().pxPerMm();
         sketch.line(b[0] - over, 0, b[2] + over, 0);
@@ -64,9 +69,8 @@ final class ToolPicture {
         Pen.thin(gc, Ink.PENCIL);
         gc.drawLine(sketch.px(b[0]), sketch.py(b[1]) + 3, sketch.px(b[0]), below + 4);
         gc.drawLine(sketch.px(b[2]), sketch.py(b[1]) + 3, sketch.px(b[2]), below + 4);
-        boolean round = ToolOutlines.roundDiameter(tool) > 0;
-        Pen.dimension(gc, sketch.px(b[0]), below, sketch.px(b[2]), below, (round ? "\u2300 " : "") + size(b[2] - b[0]));
-        if (!round) {
+        Pen.dimension(gc, sketch.px(b[0]), below, sketch.px(b[2]), below, (round > 0 ? "\u2300 " : "") + size(b[2] - b[0]));
+        if (round <= 0) {
             int left = sketch.px(b[0]) - 26;
             Pen.thin(gc, Ink.PENCIL);
             gc.drawLine(sketch.px(b[0]) - 3, sketch.py(b[1]), left - 4, sketch.py(b[1]));

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.plan;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
@@ -25,6 +27,8 @@ import punchwright.ui.findings.FindingTable;
 import punchwright.ui.sheet.ScenePainter;
 import punchwright.ui.table.DataTable;
 import punchwright.ui.text.Texts;
+import punchwright.ui.theme.Ink;
+import punchwright.ui.theme.Inks;
 
 /** The tables beside the sheet: tools, operations, times, ledger, findings. */
 final class PlanTabs extends Composite {
@@ -96,8 +100,12 @@ final class PlanTabs extends Composite {
         }
     }
 
+    /** Shows the tools of the layout's job, those that this sheet does not use in thin writing. */
     void show(Layout layout) {
         SheetJob job = (SheetJob) layout.eContainer();
+        Set<ToolUse> here = new HashSet<>();
+        layout.getHits().forEach(hit -> here.add(hit.getToolUse()));
+        tools.decorate((item, use) -> item.setForeground(here.contains(use) ? null : Inks.of(Ink.PENCIL)));
         tools.setRows(job.getToolUses());
         operations.setRows(job.getOperations());
     }

@@ -19,7 +19,7 @@ import punchwright.ui.session.Session;
 import punchwright.ui.start.StartEditor;
 import punchwright.ui.start.StartInput;
 
-/** Sets the window up, and opens the workspace or the first page in it. */
+/** Sets the window up, shows the first page and opens the workspace, which takes the first page's place when it can be read. */
 final class PunchwrightWindowAdvisor extends WorkbenchWindowAdvisor {
 
     private static final String NAME = "Punchwright";
@@ -52,11 +52,8 @@ final class PunchwrightWindowAdvisor extends WorkbenchWindowAdvisor {
         IWorkbenchWindow window = getWindowConfigurer().getWindow();
         Session.addListener(() -> title(window));
         OutsideChanges.watch(window);
-        if (workspace.isPresent()) {
-            OpenWorkspace.open(window, workspace.get());
-        } else {
-            showStart(window);
-        }
+        showStart(window);
+        workspace.ifPresent(folder -> OpenWorkspace.open(window, folder));
     }
 
     private static void showStart(IWorkbenchWindow window) {

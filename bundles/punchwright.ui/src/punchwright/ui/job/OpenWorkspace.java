@@ -6,8 +6,10 @@ import java.nio.file.Path;
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.DirectoryDialog;
+import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 
 import punchwright.model.files.Workspace;
 import punchwright.model.files.WorkspaceException;
@@ -15,6 +17,7 @@ import punchwright.ui.editor.Editors;
 import punchwright.ui.session.OpenFile;
 import punchwright.ui.session.Recent;
 import punchwright.ui.session.Session;
+import punchwright.ui.start.StartInput;
 import punchwright.ui.text.Texts;
 
 /** Opens a workspace folder in the background and makes it the one in the window. */
@@ -61,7 +64,17 @@ public final class OpenWorkspace {
     private static void begin(Workspace workspace) {
         Session.begin(workspace);
         Recent.add(workspace.paths().root());
+        closeStart();
         Editors.open(workspace.library());
+    }
+
+    private static void closeStart() {
+        for (IWorkbenchWindow window : PlatformUI.getWorkbench().getWorkbenchWindows()) {
+            IEditorPart start = window.getActivePage() == null ? null : window.getActivePage().findEditor(new StartInput());
+            if (start != null) {
+                window.getActivePage().closeEditor(start, false);
+            }
+        }
     }
 
     /** Closes the editors of the present workspace; false when the person stays. */

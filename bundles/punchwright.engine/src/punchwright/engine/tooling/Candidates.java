@@ -35,7 +35,7 @@ final class Candidates {
         guard = new PartGuard(job.features().shape());
         time = new HitTime(job.machine(), weights);
         List<Feature> single = units.stream().filter(u -> u.members().size() == 1).map(Unit::feature).toList();
-        joints = new TreeMap<>(JointPlan.outer(single, job.rules()));
+        joints = new TreeMap<>(JointPlan.outer(single, job.features().shape().outer(), job.rules()));
         for (Feature f : single) {
             planned.put(f.number(), joints.getOrDefault(f.number(), List.of()).stream().map(at -> new MicroJoint(
                     f.path().getFirst().pointAt(at / f.path().getFirst().lengthMm()), job.rules().microJointMm())).toList());

@@ -8,6 +8,8 @@ import java.util.Map;
 
 import punchwright.engine.feature.Feature;
 import punchwright.engine.feature.FeatureKind;
+import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.InsideTest;
 import punchwright.engine.geometry.Line;
 import punchwright.engine.geometry.Segment;
 
@@ -20,13 +22,16 @@ final class JointPlan {
     /** Shortest edge that takes a joint, mm. */
     static final double SHORTEST_EDGE_MM = 12;
     private static final int LEAST = 2;
+    /** Waste up to this width between two edges of the part is a slot. */
+    private static final double SLOT_MM = 9;
 
     private JointPlan() {
     }
 
     /** Joints on the straight edges of the outer contour: feature number to middles in mm from the edge's start. */
-    static Map<Integer, List<Double>> outer(List<Feature> features, ToolingRules rules) {
-        List<Feature> edges = features.stream().filter(JointPlan::takes).toList();
+    static Map<Integer, List<Double>> outer(List<Feature> features, Contour outer, ToolingRules rules) {
+        InsideTest part = new InsideTest(outer, 0.01);
+        List<Feature> edges = features.stream().filter(f -> takes(f) && open(f.path().getFirst(), part)).toList();
         List<Segment> segments = edges.stream().map(f -> f.path().getFirst()).toList();
         List<List<Double>> joints = spread(segments, Math.max(LEAST, rules.jointsPerPart()));
         Map<Integer, List<Double>> plan = new LinkedHashMap<>();
@@ -38,6 +43,18 @@ final class JointPlan {
 
     private static boolean takes(Feature f) {
         return f.kind() == FeatureKind.STRAIGHT_EDGE && f.path().size() == 1 && straight(f.path().getFirst());
+    }
+
+    /** Whether there is skeleton to hang on: the waste beside the edge is no narrow slot of the part itself. */
+    private static boolean open(Segment s, InsideTest part) {
+        for (double share : new double[] { 0.25, 0.5, 0.75 }) {
+            for (double out : new double[] { SLOT_MM / 3, 2 * SLOT_MM / 3, SLOT_MM }) {
+                if (part.contains(s.pointAt(share).minus(s.tangentAt(share).left().times(out)))) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private static boolean straight(Segment s) {

@@ -59,15 +59,32 @@ final class OperationsOf {
         if (unit.members().size() > 1) {
             why += "; makes features " + unit.members().stream().map(f -> "" + f.number()).collect(Collectors.joining(", "));
         }
-        int first = operations.size();
+        List<MicroJoint> standing = joints.standing(c);
         for (Piece p : c.pieces()) {
             List<PartHit> hits = made(p);
             UsableTool t = p.tool();
-            if (hits.isEmpty()) {
-                continue;
+            if (!hits.isEmpty()) {
+                operations.add(new Operation(operations.size() + 1, nearest(unit, p), t.tool(), p.kind(), hits, standing, t.forceN(),
+                        t.strippingN(), t.clearanceNeedMm(), t.clearanceMm(), why));
+                standing = List.of();
             }
-            operations.add(new Operation(operations.size() + 1, nearest(unit, p), t.tool(), p.kind(), hits,
-                    operations.size() == first ? joints.standing(c) : List.of(), t.forceN(), t.strippingN(), t.clearanceNeedMm(), t.clearanceMm(), why));
+        }
+        if (!standing.isEmpty()) {
+            giveTo(operations, c.pieces().getFirst().tool().id(), standing);
+        }
+    }
+
+    /** All hits were made already: the joints go to the last operation of the same tool. */
+    private static void giveTo(List<Operation> operations, String tool, List<MicroJoint> more) {
+        for (int i = operations.size() - 1; i >= 0; i--) {
+            Operation o = operations.get(i);
+            if (o.tool().id().equals(tool)) {
+                List<MicroJoint> all = new ArrayList<>(o.joints());
+                all.addAll(more);
+                operations.set(i, new Operation(o.number(), o.feature(), o.tool(), o.kind(), o.hits(), all, o.forceN(), o.strippingN(),
+                        o.clearanceNeedMm(), o.clearanceMm(), o.why()));
+                return;
+            }
         }
     }
 

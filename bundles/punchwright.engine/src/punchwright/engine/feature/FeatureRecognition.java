@@ -39,7 +39,7 @@ public final class FeatureRecognition {
         OpeningRecognition openings = new OpeningRecognition(toleranceMm);
         List<Feature> features = new ArrayList<>();
         for (Contour hole : shape.holes()) {
-            features.add(opening(features.size() + 1, ContourTidy.tidy(hole, JOIN_MM), openings, findings));
+            features.add(opening(features.size() + 1, hole, openings, findings));
         }
         List<Feature> edges = new ArrayList<>();
         for (Segment s : ContourTidy.tidy(shape.outer(), JOIN_MM).oriented(true).segments()) {
@@ -49,8 +49,9 @@ public final class FeatureRecognition {
         return new FeatureSet(part, shape, features, findings.findings(), OutlineDetails.of(edges), PatternRecognition.of(features));
     }
 
-    private static Feature opening(int number, Contour hole, OpeningRecognition openings, FindingCollector findings) {
-        Match m = openings.recognise(hole.oriented(true));
+    private static Feature opening(int number, Contour drawn, OpeningRecognition openings, FindingCollector findings) {
+        Contour hole = ContourTidy.tidy(drawn, JOIN_MM);
+        Match m = openings.recognise(hole.oriented(true), drawn);
         if (m.kind() == FeatureKind.FREE_OPENING) {
             findings.addAt(m.center(), FeatureReason.FREE_OPENING, number, m.lengthMm(), m.widthMm(), hole.segments().size());
         }

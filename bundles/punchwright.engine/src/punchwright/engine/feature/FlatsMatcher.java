@@ -20,7 +20,7 @@ final class FlatsMatcher implements OpeningMatcher {
         if (parts.isTurnOf("LA")) {
             return single(parts);
         }
-        return parts.isTurnOf("LALA") && parts.arcs().get(0).center().distance(parts.arcs().get(1).center()) <= 2 * toleranceMm
+        return parts.isTurnOf("LALA") && parts.arcs().get(0).center().distance(parts.arcs().get(1).center()) <= 10 * toleranceMm
                 ? twice(parts) : null;
     }
 

@@ -20,15 +20,44 @@ final class FormFit {
     private static final double DIFFERENCE = 1e-5;
     private static final double GOOD_ENOUGH_MM = 1e-7;
     private static final double[] SHARES = {0.03, 0.25, 0.5, 0.75, 0.97};
-
+    private static final int ENOUGH = 4;
+    private static final double NEAR_MM = 0.03;
     private final List<Point> samples = new ArrayList<>();
 
-    FormFit(Contour drawn) {
-        for (Segment s : drawn.segments()) {
-            for (double t : SHARES) {
-                samples.add(s.pointAt(t));
+    /**
+     * Samples points of the edges. Corners are left out, since a point beside one may lie nearer to the other edge.
+     *
+     * @param tidied one segment an edge
+     * @param drawn  the contour as it is drawn; its points on an arc count where the arc was drawn in pieces
+     */
+    FormFit(Contour tidied, Contour drawn) {
+        List<Point> points = drawn.segments().size() > 2 * tidied.segments().size() ? pointsOnCurve(drawn) : List.of();
+        for (Segment s : tidied.segments()) {
+            List<Point> own = s instanceof Arc ? points.stream().filter(p -> liesOn(s, p)).toList() : List.of();
+            if (own.size() >= ENOUGH) {
+                samples.addAll(own);
+            } else {
+                for (double t : SHARES) {
+                    samples.add(s.pointAt(t));
+                }
             }
         }
+    }
+
+    private static List<Point> pointsOnCurve(Contour drawn) {
+        List<Point> points = new ArrayList<>();
+        for (Segment s : drawn.segments()) {
+            points.add(s.start());
+            if (s instanceof Arc) {
+                points.add(s.pointAt(0.5));
+            }
+        }
+        return points;
+    }
+
+    private static boolean liesOn(Segment s, Point p) {
+        double t = s.shareNearest(p);
+        return t > 0.01 && t < 0.99 && s.distance(p) < NEAR_MM;
     }
 
     /** The better fit; the match itself when it is exact already or nothing is gained. */

@@ -26,12 +26,16 @@ final class OpeningRecognition {
     OpeningRecognition(double toleranceMm) {
         this.toleranceMm = toleranceMm;
         this.matchers = List.of(new RoundMatcher(toleranceMm), new PolygonMatcher(toleranceMm), new RoundedMatcher(),
-                new FlatsMatcher(toleranceMm), new SlotMatcher());
+                new FlatsMatcher(toleranceMm), new BoxFormMatcher(),
+                new SlotMatcher());
     }
 
-    /** @param tidied counter-clockwise */
-    Match recognise(Contour tidied) {
-        FormFit fit = new FormFit(tidied);
+    /**
+     * @param tidied one segment an edge, counter-clockwise
+     * @param drawn  the contour as it is drawn
+     */
+    Match recognise(Contour tidied, Contour drawn) {
+        FormFit fit = new FormFit(tidied, drawn);
         for (OpeningMatcher matcher : matchers) {
             Match match = matcher.match(tidied);
             if (match != null && fit.worstMm(match) < ROUGH_MM) {

@@ -12,6 +12,9 @@ import java.util.List;
  */
 public final class ContourTidy {
 
+    /** A last run as short as this may be the beginning of the first. */
+    private static final int FEW_PIECES = 4;
+
     private final double toleranceMm;
 
     private ContourTidy(double toleranceMm) {
@@ -42,11 +45,12 @@ public final class ContourTidy {
         if (whole != null) {
             return circle(contour, new Contour(List.of(whole)));
         }
-        List<Segment> merged = new EdgeRuns(fromCorner(kept), toleranceMm).merged();
-        for (int pass = 0; pass < 2 && merged.size() > 1; pass++) {
-            List<Segment> turned = new ArrayList<>(merged.subList(1, merged.size()));
-            turned.add(merged.get(0));
-            merged = new EdgeRuns(turned, toleranceMm).merged();
+        List<Segment> fromCorner = fromCorner(kept);
+        List<Segment> fromEdge = turned(fromCorner, new EdgeRuns(fromCorner, toleranceMm).sureStart());
+        EdgeRuns runs = new EdgeRuns(fromEdge, toleranceMm);
+        List<Segment> merged = runs.merged();
+        if (runs.lastRunPieces() < FEW_PIECES && merged.size() > 2) {
+            merged = new EdgeRuns(turned(fromEdge, fromEdge.size() - runs.lastRunPieces()), toleranceMm).merged();
         }
         return new Contour(meeting(merged));
     }
@@ -78,8 +82,12 @@ public final class ContourTidy {
                 sharpest = i;
             }
         }
-        List<Segment> turned = new ArrayList<>(segments.subList(sharpest, n));
-        turned.addAll(segments.subList(0, sharpest));
+        return turned(segments, sharpest);
+    }
+
+    private static List<Segment> turned(List<Segment> segments, int start) {
+        List<Segment> turned = new ArrayList<>(segments.subList(start, segments.size()));
+        turned.addAll(segments.subList(0, start));
         return turned;
     }
 

@@ -14,29 +14,60 @@ final class EdgeRuns {
     /** Straight pieces that make an arc at least, and the largest angle between two of them. */
     private static final int LEAST_PIECES = 3;
     private static final double LARGEST_STEP_RAD = Math.toRadians(40);
+    /** Straight pieces that turn by less in all are one straight edge, drawn with small errors. */
+    private static final double LEAST_SWEEP_RAD = Math.toRadians(4);
+    private static final int SURE_PIECES = 8;
+    private static final double LARGEST_SHARE = 0.55;
     private static final double FULL = 2 * Math.PI;
 
     private final List<Segment> segments;
     private final double toleranceMm;
+    private final List<int[]> runs = new ArrayList<>();
+    private final List<Boolean> arcs = new ArrayList<>();
 
     EdgeRuns(List<Segment> segments, double toleranceMm) {
         this.segments = segments;
         this.toleranceMm = toleranceMm;
     }
 
-    /** One segment for each run, in order. */
-    List<Segment> merged() {
-        List<int[]> runs = new ArrayList<>();
-        List<Boolean> arcs = new ArrayList<>();
+    private void findRuns() {
         for (int i = 0; i < segments.size();) {
             int line = longest(i, true);
             int arc = longest(i, false);
+            arc = isRound(i, arc) ? arc : i + 1;
             boolean round = arc > line;
             runs.add(new int[] {i, round ? arc : line});
             arcs.add(round);
             i = round ? arc : line;
         }
-        settleBorders(runs, arcs);
+    }
+
+    /** Whether a run on a circle bends enough, or has enough pieces, to be meant as an arc. */
+    private boolean isRound(int from, int to) {
+        Arc arc = to - from > 1 ? arc(from, to) : null;
+        return arc != null && (Math.abs(arc.sweepRad()) >= LEAST_SWEEP_RAD || to - from >= SURE_PIECES
+                || segments.subList(from, to).stream().anyMatch(Arc.class::isInstance));
+    }
+
+    /** Where the run of most pieces begins; the first run does not count, since it may begin in the middle of an edge. */
+    int sureStart() {
+        findRuns();
+        int[] best = {0, 0};
+        for (int[] run : runs.subList(1, runs.size())) {
+            best = run[1] - run[0] > best[1] - best[0] ? run : best;
+        }
+        return best[0];
+    }
+
+    int lastRunPieces() {
+        int[] last = runs.get(runs.size() - 1);
+        return last[1] - last[0];
+    }
+
+    /** One segment for each run, in order. */
+    List<Segment> merged() {
+        findRuns();
+        settleBorders();
         List<Segment> out = new ArrayList<>();
         for (int k = 0; k < runs.size(); k++) {
             out.add(merge(runs.get(k)[0], runs.get(k)[1], arcs.get(k)));
@@ -53,17 +84,20 @@ final class EdgeRuns {
     /** End (exclusive) of the longest run from {@code i}; {@code i + 1} for a run of the segment alone. */
     private int longest(int i, boolean line) {
         int good = i + 1;
+        for (int few = i + LEAST_PIECES; !line && good == i + 1 && few > i + 1; few--) {
+            good = few <= segments.size() && fits(i, few, false) ? few : good;
+        }
         int bad = segments.size() + 1;
         for (int step = 1; good < segments.size() && good + step < bad; step = Math.min(step * 2, 1 << 20)) {
             int end = Math.min(segments.size(), good + step);
-            if (fits(i, end, line) || !line && end - i < LEAST_PIECES + 1 && fits(i, Math.min(segments.size(), i + LEAST_PIECES + 1), false)) {
+            if (fits(i, end, line)) {
                 good = end;
             } else {
                 bad = end;
                 break;
             }
         }
-        while (bad - good > 1 && bad <= segments.size()) {
+        while (bad - good > 1) {
             int middle = (good + bad) / 2;
             if (fits(i, middle, line)) {
                 good = middle;
@@ -97,7 +131,7 @@ final class EdgeRuns {
     private Arc arc(int from, int to) {
         List<Segment> run = segments.subList(from, to);
         boolean anyArc = run.stream().anyMatch(Arc.class::isInstance);
-        if (!anyArc && run.size() < LEAST_PIECES) {
+        if (!anyArc && (run.size() < LEAST_PIECES || longestShare(run) > LARGEST_SHARE)) {
             return null;
         }
         CircleFit fit = CircleFit.of(onCurve(run));
@@ -107,6 +141,17 @@ final class EdgeRuns {
         double sweep = sweep(run, fit);
         return Double.isNaN(sweep) || sweep == 0 || Math.abs(sweep) > FULL + 1e-3 ? null
                 : new Arc(fit.center(), fit.radiusMm(), run.get(0).start().minus(fit.center()).angleRad(), sweep);
+    }
+
+    /** Length of the longest piece as a share of the run: high where a straight edge sits between two short pieces. */
+    private static double longestShare(List<Segment> run) {
+        double sum = 0;
+        double longest = 0;
+        for (Segment s : run) {
+            sum += s.lengthMm();
+            longest = Math.max(longest, s.lengthMm());
+        }
+        return longest / sum;
     }
 
     private static List<Point> onCurve(List<Segment> run) {
@@ -149,7 +194,7 @@ final class EdgeRuns {
     }
 
     /** Gives the last piece of a straight run to the arc after it, and the other way round, where it fits there better. */
-    private void settleBorders(List<int[]> runs, List<Boolean> arcs) {
+    private void settleBorders() {
         for (int k = 0; k + 1 < runs.size(); k++) {
             int[] a = runs.get(k);
             int[] b = runs.get(k + 1);

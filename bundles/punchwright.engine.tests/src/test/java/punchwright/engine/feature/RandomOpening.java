@@ -34,7 +34,7 @@ record RandomOpening(FeatureKind kind, double lengthMm, double widthMm, double r
             case OBROUND -> new double[] {length, width, width / 2};
             case SINGLE_FLAT, DOUBLE_FLAT -> new double[] {width, width * (0.6 + 0.3 * random.nextDouble()), 0};
             case KEYHOLE -> new double[] {width * 1.8, width * 0.5, width / 2};
-            default -> new double[] {length, width, length * (0.8 + random.nextDouble())};
+            default -> slotSizes(width, random);
         };
         Contour own = switch (kind) {
             case ROUND -> Openings.round(size[0]);
@@ -51,14 +51,24 @@ record RandomOpening(FeatureKind kind, double lengthMm, double widthMm, double r
                 drawn(own.moved(pose), random, noiseMm));
     }
 
+    /** Bent by 0.1 mm at least; straighter ones are obrounds within the tolerance. */
+    private static double[] slotSizes(double width, Random random) {
+        double path = Math.max(2, Math.sqrt(width)) + 60 * random.nextDouble();
+        double radius = Math.max(width * 0.7, Math.min(path * (0.4 + random.nextDouble()), path * path / 0.8));
+        return new double[] {path + width, width, radius};
+    }
+
     private static Contour drawn(Contour exact, Random random, double noiseMm) {
         List<Point> corners = new ArrayList<>();
         List<Double> bulges = new ArrayList<>();
+        double sagittaMm = random.nextInt(3) == 0 ? 0.003 + 0.006 * random.nextDouble() : 0;
         for (Segment s : exact.segments()) {
-            int pieces = s instanceof Arc a && Math.abs(a.sweepRad()) > 4 ? 2 + random.nextInt(2) : 1 + random.nextInt(2);
+            boolean chords = s instanceof Arc && sagittaMm > 0;
+            int pieces = chords ? chords((Arc) s, sagittaMm)
+                    : s instanceof Arc a && Math.abs(a.sweepRad()) > 4 ? 2 + random.nextInt(2) : 1 + random.nextInt(2);
             for (int k = 0; k < pieces; k++) {
                 corners.add(s.pointAt((double) k / pieces));
-                bulges.add(s instanceof Arc a ? Math.tan(a.sweepRad() / pieces / 4) : 0.0);
+                bulges.add(s instanceof Arc a && !chords ? Math.tan(a.sweepRad() / pieces / 4) : 0.0);
             }
         }
         List<Point> noisy = corners.stream().map(p -> shaken(p, random, noiseMm)).toList();
@@ -71,6 +81,11 @@ record RandomOpening(FeatureKind kind, double lengthMm, double widthMm, double r
         Collections.rotate(segments, random.nextInt(segments.size()));
         Contour drawn = new Contour(segments);
         return random.nextBoolean() ? drawn : drawn.reversed();
+    }
+
+    /** Straight pieces of an arc whose middle stays this close. */
+    private static int chords(Arc arc, double sagittaMm) {
+        return (int) Math.ceil(Math.abs(arc.sweepRad()) / (2 * Math.acos(1 - sagittaMm / arc.radiusMm())));
     }
 
     private static Point shaken(Point p, Random random, double noiseMm) {

@@ -32,8 +32,8 @@ import punchwright.sheets.PartOutline;
 
 /**
  * A layout as a drawing: sheet and part edges thick, hits thin in the colour of their tool, clamps hatched, limits of the
- * holdings long-dash-dot, tools called out by balloons, size by dimensions. Paper size in mm, resolution 400 dots an inch in a few plain
- * colours without blending: line art stays sharp in print and small in the file.
+ * holdings long-dash-dot, tools called out by balloons, size by dimensions. Paper size in mm, resolution 400 dots an inch in
+ * a few plain colours without blending: line art stays sharp in print and small in the file.
  */
 public final class LayoutPicture {
 

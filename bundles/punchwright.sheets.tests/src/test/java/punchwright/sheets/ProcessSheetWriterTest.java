@@ -111,7 +111,8 @@ class ProcessSheetWriterTest {
             book.forEach(s -> {
                 assertEquals(9, s.getPrintSetup().getPaperSize(), "9 is A4 in ISO/IEC 29500-1, 18.3.1.63");
                 assertTrue(s.getPrintSetup().getLandscape(), s.getSheetName());
-                assertTrue(s.getFitToPage() || s.getRowBreaks().length == 1 && s.getPrintSetup().getScale() <= 100, s.getSheetName());
+                assertTrue(s.getFitToPage() || s.getRowBreaks().length == 1 && s.getPrintSetup().getScale() <= 100,
+                        s.getSheetName());
                 assertTrue(s.getFooter().getRight().contains("&P / &N"));
             });
             assertEquals(1, book.getSheet("Tools 1").getRepeatingRows().getFirstRow());

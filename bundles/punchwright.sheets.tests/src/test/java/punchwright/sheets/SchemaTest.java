@@ -63,9 +63,8 @@ class SchemaTest {
 
     /** The schema's classes live in their own loader, so they are called by reflection. */
     private static List<String> problems(ClassLoader full, Path file) throws Exception {
-        Object types = full.loadClass("org.apache.poi.schemas.ooxml.system.ooxml.TypeSystemHolder").getField("typeSystem").get(null
-                )
-                ;
+        Object types = full.loadClass("org.apache.poi.schemas.ooxml.system.ooxml.TypeSystemHolder").getField("typeSystem")
+                .get(null);
         Class<?> options = full.loadClass("org.apache.xmlbeans.XmlOptions");
         var parse = full.loadClass("org.apache.xmlbeans.SchemaTypeLoader").getMethod("parse", InputStream.class,
                 full.loadClass("org.apache.xmlbeans.SchemaType"), options);

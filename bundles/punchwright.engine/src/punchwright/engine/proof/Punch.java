@@ -25,7 +25,7 @@ import punchwright.engine.tooling.Tool;
 final class Punch {
 
     static final GeometryFactory FACTORY = new GeometryFactory();
-    private static final double CHORD_MM = 0.005;
+    private static final double CHORD_MM = 0.02;
 
     private final Tool tool;
     private final List<Region> regions;
@@ -136,7 +136,7 @@ final class Punch {
     }
 
     private static PolygonRegion free(Tool t) {
-        List<Point> points = Flattening.points(t.freeContour(), CHORD_MM / 5);
+        List<Point> points = Flattening.points(t.freeContour(), CHORD_MM / 20);
         return new PolygonRegion(points.stream().mapToDouble(Point::x).toArray(),
                 points.stream().mapToDouble(Point::y).toArray());
     }

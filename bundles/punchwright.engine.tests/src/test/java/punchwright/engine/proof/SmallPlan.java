@@ -18,7 +18,7 @@ import punchwright.engine.tooling.ToolShape;
 
 /**
  * A plan laid out by hand: plates of 100 x 60 mm in rows, each with a round opening of 20 made by one hit, one of 40 nibbled
- * along its rim with a slug left to fall, a square of 10, a louvre, and an outline slit with two micro-joints of 0.3 mm.
+ * along its rim with a slug left to fall, a square of 10, a louvre 2 mm from the right edge's slit (cut before it), and an outline with two micro-joints of 0.3 mm.
  */
 final class SmallPlan {
 
@@ -45,7 +45,8 @@ final class SmallPlan {
     /** Columns by rows of plates from (40, 80) on, 120 mm by 80 mm apart. */
     static SmallPlan of(int columns, int rows) {
         SmallPlan plan = new SmallPlan();
-        List<List<ProofHit>> stages = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        List<List<ProofHit>> stages = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(),
+                new ArrayList<>());
         for (int r = 0; r < rows; r++) {
             for (int c = 0; c < columns; c++) {
                 plan.plate(40 + 120 * c, 80 + 80 * r, stages);
@@ -66,15 +67,15 @@ final class SmallPlan {
             Point at = nibbled.plus(Point.polar(16, 2 * Math.PI * i / 60));
             stages.get(0).add(hit(at.x(), at.y(), 0, R8));
         }
-        stages.get(1).add(hit(x + 91, y + 8, 0, LOUVRE));
-        List<ProofHit> slits = stages.get(2);
+        stages.get(2).add(hit(x + 92, y + 8, 0, LOUVRE));
+        List<ProofHit> slits = stages.get(3);
         for (double edge : new double[] {y - 2.5, y + 62.5}) {
             joints.add(new Point(x + 50, edge < y ? y : y + 60));
             slit(slits, x - 5, x + 50 - JOINT_MM / 2, edge, 0);
             slit(slits, x + 50 + JOINT_MM / 2, x + 105, edge, 0);
         }
         slit(slits, y - 5, y + 65, x - 2.5, 90);
-        slit(slits, y - 5, y + 65, x + 102.5, 90);
+        slit(stages.get(1), y - 5, y + 65, x + 102.5, 90);
     }
 
     private static void slit(List<ProofHit> to, double from, double until, double across, double angleDeg) {

@@ -15,25 +15,34 @@ public final class BoxIndex {
     /** Centres are sorted on a raster of this many steps over the whole extent; the raster only shapes the tree. */
     private static final double RASTER = Integer.MAX_VALUE - 1.0;
 
-    private final Bounds[][] levels;
+    /** Boxes of each level, four numbers a box, leaves first. */
+    private final double[][] levels;
     private final int[] order;
 
     /** Boxes by position; an empty box is never found. */
     public BoxIndex(List<Bounds> boxes) {
         order = sliced(boxes);
-        Bounds[] leaves = new Bounds[order.length];
-        for (int i = 0; i < leaves.length; i++) {
-            leaves[i] = boxes.get(order[i]);
+        int n = order.length;
+        double[] leaves = new double[4 * n];
+        for (int i = 0; i < n; i++) {
+            put(leaves, i, boxes.get(order[i]));
         }
         int depth = 1;
-        for (int n = leaves.length; n > 1; n = (n + FAN - 1) / FAN) {
+        for (int m = n; m > 1; m = (m + FAN - 1) / FAN) {
             depth++;
         }
-        levels = new Bounds[depth][];
+        levels = new double[depth][];
         levels[0] = leaves;
         for (int i = 1; i < depth; i++) {
             levels[i] = parents(levels[i - 1]);
         }
+    }
+
+    private static void put(double[] level, int i, Bounds b) {
+        level[4 * i] = b.minX();
+        level[4 * i + 1] = b.minY();
+        level[4 * i + 2] = b.maxX();
+        level[4 * i + 3] = b.maxY();
     }
 
     private static int[] sliced(List<Bounds> boxes) {
@@ -69,11 +78,17 @@ public final class BoxIndex {
         return share > 0 ? (long) (Math.min(1, share) * RASTER) : 0;
     }
 
-    private static Bounds[] parents(Bounds[] children) {
-        Bounds[] parents = new Bounds[(children.length + FAN - 1) / FAN];
-        Arrays.fill(parents, Bounds.EMPTY);
-        for (int i = 0; i < children.length; i++) {
-            parents[i / FAN] = parents[i / FAN].including(children[i]);
+    private static double[] parents(double[] children) {
+        int n = children.length / 4;
+        double[] parents = new double[4 * ((n + FAN - 1) / FAN)];
+        for (int i = 0; i < n; i++) {
+            int c = 4 * i;
+            int p = 4 * (i / FAN);
+            boolean first = i % FAN == 0;
+            parents[p] = first ? children[c] : Math.min(parents[p], children[c]);
+            parents[p + 1] = first ? children[c + 1] : Math.min(parents[p + 1], children[c + 1]);
+            parents[p + 2] = first ? children[c + 2] : Math.max(parents[p + 2], children[c + 2]);
+            parents[p + 3] = first ? children[c + 3] : Math.max(parents[p + 3], children[c + 3]);
         }
         return parents;
     }
@@ -81,24 +96,21 @@ public final class BoxIndex {
     /** Gives the position of every box that meets the query (touching counts). */
     public void query(Bounds query, IntConsumer found) {
         if (order.length > 0) {
-            int top = levels.length - 1;
-            for (int i = 0; i < levels[top].length; i++) {
-                visit(top, i, query, found);
-            }
+            visit(levels.length - 1, 0, levels[levels.length - 1].length / 4, query, found);
         }
     }
 
-    private void visit(int level, int node, Bounds query, IntConsumer found) {
-        if (!levels[level][node].intersects(query)) {
-            return;
-        }
-        if (level == 0) {
-            found.accept(order[node]);
-            return;
-        }
-        int end = Math.min(levels[level - 1].length, (node + 1) * FAN);
-        for (int child = node * FAN; child < end; child++) {
-            visit(level - 1, child, query, found);
+    private void visit(int level, int from, int to, Bounds query, IntConsumer found) {
+        double[] boxes = levels[level];
+        for (int i = from; i < to; i++) {
+            if (boxes[4 * i] <= query.maxX() && boxes[4 * i + 2] >= query.minX() && boxes[4 * i + 1] <= query.maxY()
+                    && boxes[4 * i + 3] >= query.minY()) {
+                if (level == 0) {
+                    found.accept(order[i]);
+                } else {
+                    visit(level - 1, i * FAN, Math.min(levels[level - 1].length / 4, (i + 1) * FAN), query, found);
+                }
+            }
         }
     }
 }

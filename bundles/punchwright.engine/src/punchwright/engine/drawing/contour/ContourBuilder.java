@@ -127,7 +127,7 @@ public final class ContourBuilder {
 
     private ContourSet result(Measure drawn, LoopNesting nesting) {
         List<Contour> contours = nesting.loops();
-        new Crossings(contours, nesting.boxes(), toleranceMm, findings).report(nesting.index());
+        new Crossings(contours, nesting.boxes(), toleranceMm).report(nesting.index(), findings);
         OpenChainReport report = new OpenChainReport(contours, findings);
         open.forEach(report::report);
         List<Shape> shapes = nesting.shapes().stream().filter(s -> !report.liesInOpenOutline(s.outer())).toList();

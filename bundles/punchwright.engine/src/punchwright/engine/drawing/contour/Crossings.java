@@ -1,73 +1,79 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.drawing.contour;
 
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 
 import punchwright.engine.finding.FindingCollector;
-import punchwright.engine.geometry.Arc;
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.BoxIndex;
 import punchwright.engine.geometry.Contour;
-import punchwright.engine.geometry.Intersections;
-import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
 
-/** Finds where contours cross themselves or each other, and where they only touch. */
+/**
+ * Finds where contours cross themselves or each other, and where they only touch. The contours are looked at on all
+ * processors; the findings come in the order of the contours.
+ */
 final class Crossings {
 
-    /** Sine of the angle below which two curves touch instead of cross. */
-    private static final double TANGENT = 0.05;
     /** Contours with fewer segments are compared segment by segment. */
     private static final int FEW = 12;
 
     private final double toleranceMm;
-    private final FindingCollector findings;
     private final List<Contour> loops;
     private final List<Bounds> boxes;
-    private final Map<Integer, BoxIndex> indexes = new HashMap<>();
-    private boolean crossed;
+    private final Map<Integer, BoxIndex> indexes = new ConcurrentHashMap<>();
 
     /** @param boxes bounds of the loops, in their order */
-    Crossings(List<Contour> loops, List<Bounds> boxes, double toleranceMm, FindingCollector findings) {
+    Crossings(List<Contour> loops, List<Bounds> boxes, double toleranceMm) {
         this.loops = loops;
         this.boxes = boxes;
         this.toleranceMm = toleranceMm;
-        this.findings = findings;
     }
 
-    void report(BoxIndex index) {
-        for (int i = 0; i < loops.size(); i++) {
-            int first = i;
-            compare(first, first);
-            index.query(boxes.get(i), second -> {
-                boolean smallerAsks = size(first) < size(second) || size(first) == size(second) && first < second;
-                if (first != second && smallerAsks) {
-                    compare(first, second);
-                }
-            });
+    /** @param index of the boxes */
+    void report(BoxIndex index, FindingCollector findings) {
+        List<List<Meeting>> all = IntStream.range(0, loops.size()).parallel().mapToObj(i -> meetingsOf(i, index))
+                .filter(Objects::nonNull).toList();
+        for (List<Meeting> meetings : all) {
+            meetings.forEach(m -> findings.addAt(m.place(), m.reason(), m.place().x(), m.place().y()));
         }
+    }
+
+    /** Meetings of a loop with itself and with loops of as many segments or more; null when there are none. */
+    private List<Meeting> meetingsOf(int first, BoxIndex index) {
+        List<Meeting> found = new ArrayList<>(0);
+        compare(first, first, found);
+        index.query(boxes.get(first), second -> {
+            boolean smallerAsks = size(first) < size(second) || size(first) == size(second) && first < second;
+            if (first != second && smallerAsks) {
+                compare(first, second, found);
+            }
+        });
+        return found.isEmpty() ? null : found;
     }
 
     private int size(int loop) {
         return loops.get(loop).segments().size();
     }
 
-    /** Compares the segments of a loop with those of another at least as long, or with its own. */
-    private void compare(int a, int b) {
-        crossed = false;
+    private void compare(int a, int b, List<Meeting> found) {
         List<Segment> own = loops.get(a).segments();
         if (a == b && own.size() < 4) {
             return;
         }
-        for (int i = 0; i < own.size() && !crossed; i++) {
+        int before = found.size();
+        for (int i = 0; i < own.size(); i++) {
             int position = i;
             int from = a == b ? i + 2 : 0;
             Bounds box = own.size() == 1 ? boxes.get(a) : own.get(i).bounds();
             if (from < size(b) && (a == b || box.intersects(boxes.get(b)))) {
-                candidates(b, from, box, j -> compare(a, position, b, j));
+                candidates(b, from, box, j -> compare(a, position, b, j, before, found));
             }
         }
     }
@@ -85,32 +91,12 @@ final class Crossings {
         }
     }
 
-    private void compare(int a, int i, int b, int j) {
-        int n = size(a);
-        if (crossed || a == b && (j <= i + 1 || j - i == n - 1)) {
-            return;
+    /** After the first crossing of a pair no more is looked for. */
+    private void compare(int a, int i, int b, int j, int before, List<Meeting> found) {
+        boolean neighbours = a == b && (j <= i + 1 || j - i == size(a) - 1);
+        boolean done = found.size() > before && found.get(found.size() - 1).reason() != ContourReason.TOUCHING;
+        if (!neighbours && !done) {
+            Meeting.of(loops.get(a).segments().get(i), loops.get(b).segments().get(j), a == b, toleranceMm, found);
         }
-        Segment s = loops.get(a).segments().get(i);
-        Segment t = loops.get(b).segments().get(j);
-        for (Point p : Intersections.of(s, t, toleranceMm / 2)) {
-            boolean crossing = isCrossing(s, t, p);
-            if (crossing || a != b) {
-                crossed |= crossing;
-                findings.addAt(p, a == b ? ContourReason.SELF_CROSSING : crossing ? ContourReason.CROSSING : ContourReason.TOUCHING,
-                        p.x(), p.y());
-            }
-        }
-    }
-
-    private boolean isCrossing(Segment s, Segment t, Point p) {
-        double clear = 2 * toleranceMm;
-        boolean atEnd = p.distance(s.start()) < clear || p.distance(s.end()) < clear || p.distance(t.start()) < clear
-                || p.distance(t.end()) < clear;
-        boolean closedCircle = s.start().distance(s.end()) < clear || t.start().distance(t.end()) < clear;
-        return (!atEnd || closedCircle) && Math.abs(direction(s, p).cross(direction(t, p))) > TANGENT;
-    }
-
-    private static Point direction(Segment s, Point p) {
-        return s instanceof Arc arc ? p.minus(arc.center()).unit().left() : s.tangentAt(0);
     }
 }

@@ -27,9 +27,14 @@ final class LoopCleaning {
         Nodes centers = new Nodes(2 * toleranceMm);
         List<Bounds> boxes = loops.stream().map(l -> l.contour().bounds()).toList();
         boxes.forEach(b -> centers.add(b.center()));
+        int[] members = centers.members();
         Map<Integer, List<Integer>> keptAt = new LinkedHashMap<>();
         List<Loop> unique = new ArrayList<>();
         for (int i = 0; i < loops.size(); i++) {
+            if (members[centers.find(i)] == 1) {
+                unique.add(loops.get(i));
+                continue;
+            }
             List<Integer> near = keptAt.computeIfAbsent(centers.find(i), n -> new ArrayList<>(1));
             int candidate = i;
             if (near.stream().anyMatch(j -> sameBox(boxes.get(candidate), boxes.get(j))

@@ -114,6 +114,15 @@ final class Nodes {
         return at;
     }
 
+    /** Number of points of each node, at the number that {@link #find} gives. */
+    int[] members() {
+        int[] members = new int[size];
+        for (int i = 0; i < size; i++) {
+            members[find(i)]++;
+        }
+        return members;
+    }
+
     Point point(int i) {
         return points[i];
     }

@@ -40,9 +40,12 @@ final class JobWriter {
         out.setMaterial(material(job.material().id()));
         out.setThicknessMm(job.thicknessMm());
         job.loading().uses().forEach(u -> out.getToolUses().add(use(u)));
+        PieceTimes times = new PieceTimes(job);
         for (PartPlan part : job.parts()) {
             for (punchwright.engine.tooling.Operation op : part.operations().operations()) {
-                out.getOperations().add(operation(part, op));
+                Operation operation = operation(part, op);
+                operation.setTimeSPerPart(times.secondsPerPiece(part.demand().id(), op.number()));
+                out.getOperations().add(operation);
             }
         }
         int number = 1;

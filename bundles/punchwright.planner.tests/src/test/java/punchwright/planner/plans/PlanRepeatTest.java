@@ -110,10 +110,21 @@ class PlanRepeatTest {
                     layout.getHits().forEach(PlanRepeatTest::assertWhole);
                 }
             }
+            double ownS = plan.getJobs().get(0).getOperations().stream().mapToDouble(o -> o.getTimeSPerPart()).sum() * placed;
+            double strokesS = plan.getJobs().get(0).getLayouts().stream().mapToDouble(PlanRepeatTest::strokesS).sum();
+            assertEquals(strokesS, ownS, 1e-6);
             assertEquals(12, placed);
             assertEquals(plan.getTotalTimeS(), seconds, 1e-6);
             assertTrue(!plan.getChecks().isEmpty());
         }
+    }
+
+    /** Moves, settling, strokes, nibbling and turning of all runs: what operations are made of. */
+    private static double strokesS(Layout layout) {
+        return layout.getRunCount() * layout.getTimes().stream().filter(t -> switch (t.getCause()) {
+            case MOVE, SETTLE, STROKE, NIBBLE, TURN_TOOL -> true;
+            default -> false;
+        }).mapToDouble(t -> t.getSeconds()).sum();
     }
 
     private static void assertWhole(Hit hit) {

@@ -122,6 +122,64 @@ class SequencerTest {
         assertEquals("SEQUENCE-RULES-CIRCULAR", s.findings().getFirst().code());
     }
 
+    /** All orders of six tools in places, in a multi-tool and by hand are tried; none needs less time for changes. */
+    @Test
+    void changesAreTheLeastOfAllOrders() {
+        List<ToolUse> tools = List.of(SMALL, LARGE, FORM, Shop.insert(5, Shop.tool("R4", ToolShape.ROUND, 4, 4), 1),
+                Shop.insert(6, Shop.tool("R12", ToolShape.ROUND, 12, 12), 2),
+                Shop.use(7, Shop.tool("Q50", ToolShape.SQUARE, 50, 50), null));
+        RunMetric metric = new RunMetric(Shop.machine());
+        for (int seed = 0; seed < 20; seed++) {
+            java.util.Random random = new java.util.Random(seed);
+            List<SheetHit> hits = new ArrayList<>();
+            for (ToolUse t : tools) {
+                if (random.nextInt(4) > 0) {
+                    hits.add(Shop.hit(hits.size(), t, 0, 0, HitRole.PIERCE));
+                }
+            }
+            List<SheetHit> ours = Sequencer.order(Shop.job(hits)).hits().stream().map(SequencedHit::hit).toList();
+            assertEquals(best(new ArrayList<>(hits), 0, metric), length(ours, metric), 1e-9, "seed " + seed);
+        }
+    }
+
+    /** All orders and directions of five nibbled runs are tried. */
+    @Test
+    void runsAreAsShortAsTheBestOfAllOrders() {
+        RunMetric metric = new RunMetric(Shop.machine());
+        for (int seed = 0; seed < 20; seed++) {
+            java.util.Random random = new java.util.Random(seed);
+            List<List<SheetHit>> runs = new ArrayList<>();
+            for (int r = 0; r < 5; r++) {
+                Point from = new Point(random.nextInt(800), random.nextInt(500));
+                Point step = Point.polar(6, random.nextDouble() * 6);
+                List<SheetHit> run = new ArrayList<>();
+                for (int i = 0; i < 20; i++) {
+                    run.add(new SheetHit(20 * r + i, SLIT, from.plus(step.times(i)), 0, HitRole.SLIT, r, 0));
+                }
+                runs.add(run);
+            }
+            List<SheetHit> hits = runs.stream().flatMap(List::stream).toList();
+            List<SheetHit> ours = Sequencer.order(Shop.job(hits)).hits().stream().map(SequencedHit::hit).toList();
+            assertEquals(bestRuns(runs, 0, metric), length(ours, metric), 1e-9, "seed " + seed);
+        }
+    }
+
+    private static double bestRuns(List<List<SheetHit>> runs, int from, RunMetric metric) {
+        if (from == runs.size()) {
+            return length(runs.stream().flatMap(List::stream).toList(), metric);
+        }
+        double best = Double.POSITIVE_INFINITY;
+        for (int i = from; i < runs.size(); i++) {
+            java.util.Collections.swap(runs, from, i);
+            for (int way = 0; way < 2; way++) {
+                runs.set(from, runs.get(from).reversed());
+                best = Math.min(best, bestRuns(runs, from + 1, metric));
+            }
+            java.util.Collections.swap(runs, from, i);
+        }
+        return best;
+    }
+
     /** All orders of seven hits are tried under the machine's metric. */
     @Test
     void smallCasesAreAsShortAsTheBestOfAllOrders() {

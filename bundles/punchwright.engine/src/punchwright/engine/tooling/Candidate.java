@@ -18,13 +18,20 @@ import punchwright.engine.geometry.Point;
  * @param reachMm       how far its hits reach beyond the outer contour
  * @param loose         what it leaves loose in the opening
  * @param why           in a short sentence
+ * @param each          the same for each member of a unit that is made one by one; empty otherwise
  */
 record Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, double seconds, double wear, double reachMm,
-        Loose loose, String why) {
+        Loose loose, String why, List<Candidate> each) {
+
+    Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, double seconds, double wear, double reachMm, Loose loose,
+            String why) {
+        this(feature, pieces, joints, seconds, wear, reachMm, loose, why, List.of());
+    }
 
     Candidate {
         pieces = List.copyOf(pieces);
         joints = List.copyOf(joints);
+        each = List.copyOf(each);
     }
 
     int hits() {

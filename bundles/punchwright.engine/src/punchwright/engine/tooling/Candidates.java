@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.tooling;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -48,6 +50,9 @@ final class Candidates {
 
     /** Cheapest first. */
     List<Candidate> of(Unit unit) {
+        if (unit.cluster() != null) {
+            return ofCluster(unit);
+        }
         Feature feature = unit.feature();
         if (feature.isOpening()) {
             List<Candidate> standing = alone.computeIfAbsent(key(feature), k -> alone(feature)).stream()
@@ -59,6 +64,34 @@ final class Candidates {
         List<Double> own = unit.members().size() > 1 ? List.of() : joints.getOrDefault(feature.number(), List.of());
         List<Candidate> held = new Ways(job, tools, guard, time, others(feature.number())).of(feature, own);
         return held.isEmpty() ? new Ways(job, tools, guard, time, List.of()).of(feature, List.of()) : held;
+    }
+
+    /** The cluster's hits, or each opening by itself the same way. */
+    private List<Candidate> ofCluster(Unit unit) {
+        List<Candidate> all = new ArrayList<>();
+        Piece piece = new Piece(unit.cluster().tool(), OperationKind.CLUSTER, unit.cluster().hits());
+        Candidate together = new Candidate(unit.feature(), List.of(piece), List.of(), time.seconds(piece.hits()),
+                piece.tool().wearPerHit() * piece.hits().size(), 0, Loose.NONE,
+                piece.hits().size() + " hits of " + piece.tool().tool().cluster().size() + " openings");
+        if (together.clear(guard)) {
+            all.add(together);
+        }
+        List<List<Candidate>> single = unit.members().stream().map(f -> of(new Unit(f, List.of(f)))).toList();
+        for (Candidate first : single.getFirst()) {
+            List<Candidate> each = single.stream().map(list -> list.stream().filter(c -> c.setups().equals(first.setups())).findFirst()
+                    .orElse(null)).toList();
+            if (each.stream().allMatch(c -> c != null)) {
+                all.add(oneByOne(unit, each));
+            }
+        }
+        all.sort(Comparator.comparingDouble(c -> c.cost(time.weights())));
+        return all;
+    }
+
+    private static Candidate oneByOne(Unit unit, List<Candidate> each) {
+        return new Candidate(unit.feature(), each.stream().flatMap(c -> c.pieces().stream()).toList(),
+                each.stream().flatMap(c -> c.joints().stream()).toList(), each.stream().mapToDouble(Candidate::seconds).sum(),
+                each.stream().mapToDouble(Candidate::wear).sum(), 0, each.getFirst().loose(), each.getFirst().why(), each);
     }
 
     /** Planned joints of all other edges. */

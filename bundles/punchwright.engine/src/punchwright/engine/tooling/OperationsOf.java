@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 import punchwright.engine.feature.Feature;
 import punchwright.engine.finding.Finding;
@@ -16,15 +15,12 @@ import punchwright.engine.finding.Finding;
 /** Turns the chosen candidates into numbered operations, and says what is worth knowing about them. */
 final class OperationsOf {
 
-    /** Hits nearer than this are one, mm. */
-    private static final double SAME_MM = 0.005;
-
     private final ToolingJob job;
     private final List<Unit> units;
     private final List<Candidate> taken = new ArrayList<>();
     private final List<Unit> made = new ArrayList<>();
     private final List<Finding> findings;
-    private final Map<String, List<PartHit>> done = new TreeMap<>();
+    private final Map<String, HitSet> done = new TreeMap<>();
     private JointCheck joints;
 
     OperationsOf(ToolingJob job, List<Unit> units, List<List<Candidate>> candidates, int[] chosen, List<Finding> findings) {
@@ -55,9 +51,13 @@ final class OperationsOf {
     }
 
     private void add(Unit unit, Candidate c, List<Operation> operations) {
+        if (!c.each().isEmpty()) {
+            c.each().forEach(one -> add(new Unit(one.feature(), List.of(one.feature())), one, operations));
+            return;
+        }
         String why = c.why();
         if (unit.members().size() > 1) {
-            why += "; makes features " + unit.members().stream().map(f -> "" + f.number()).collect(Collectors.joining(", "));
+            why += "; makes features " + numbers(unit.members());
         }
         List<MicroJoint> standing = joints.standing(c);
         for (Piece p : c.pieces()) {
@@ -90,17 +90,31 @@ final class OperationsOf {
 
     /** The piece's hits less those that an operation before has made already at the same place. */
     private List<PartHit> made(Piece p) {
-        List<PartHit> before = done.computeIfAbsent(p.tool().id(), id -> new ArrayList<>());
-        int order = ToolFootprint.symmetryOrder(p.tool().tool());
-        List<PartHit> fresh = p.hits().stream().filter(h -> before.stream().noneMatch(
-                b -> b.at().distance(h.at()) < SAME_MM && AngleFit.same(b.angleDeg(), h.angleDeg(), order))).toList();
-        before.addAll(fresh);
-        return fresh;
+        HitSet before = done.computeIfAbsent(p.tool().id(), id -> new HitSet(p.tool().tool()));
+        return p.hits().stream().filter(before::add).toList();
+    }
+
+    /** "1 to 4, 7": runs of numbers. */
+    static String numbers(List<Feature> features) {
+        List<String> runs = new ArrayList<>();
+        int[] n = features.stream().mapToInt(Feature::number).sorted().toArray();
+        for (int i = 0; i < n.length;) {
+            int j = i;
+            while (j + 1 < n.length && n[j + 1] == n[j] + 1) {
+                j++;
+            }
+            runs.add(j > i + 1 ? n[i] + " to " + n[j] : j > i ? n[i] + ", " + n[j] : "" + n[i]);
+            i = j + 1;
+        }
+        return String.join(", ", runs);
     }
 
     /** The edge that the piece's first hit lies nearest to. */
     private static Feature nearest(Unit unit, Piece p) {
         Feature nearest = unit.members().getFirst();
+        if (unit.cluster() != null) {
+            return nearest;
+        }
         for (Feature f : unit.members().subList(1, unit.members().size())) {
             if (distance(f, p) < distance(nearest, p) - 1e-6) {
                 nearest = f;

@@ -52,7 +52,7 @@ public final class ToolChoice {
                     m.minThicknessMm(), m.maxThicknessMm()));
             return new ToolWeighing(new OperationList(List.of(), 0, findings), List.of(), 0, 0);
         }
-        List<Unit> wanted = Unit.of(job.features());
+        List<Unit> wanted = ClusterUnits.group(Unit.of(job.features()), limits.usable(), job.rules());
         Candidates ways = new Candidates(job, wanted, limits.usable(), weights);
         wanted.forEach(unit -> weigh(unit, ways));
         Selection.Result result = new Selection(candidates, new HitTime(m, weights).changeSeconds(), weights).choose();

@@ -10,17 +10,22 @@ import punchwright.engine.feature.FeatureSet;
 import punchwright.engine.geometry.Segment;
 
 /**
- * What is made together: one feature, or neighbouring edges of the outer contour that meet in corners where the waste is convex
- * (the sides of a notch), since one hit may cut several of them.
+ * What is made together: one feature, openings that a cluster tool hits together, or neighbouring edges of the outer contour that meet
+ * in corners where the waste is convex (the sides of a notch), since one hit may cut several of them.
  *
  * @param feature what is made; for several edges a feature with their joined path and the first one's number
  * @param members the features themselves
+ * @param cluster hits of a cluster tool that make all members; null where there is none
  */
-record Unit(Feature feature, List<Feature> members) {
+record Unit(Feature feature, List<Feature> members, ClusterFinder.Found cluster) {
 
     /** Longest path of edges made together, mm, and most edges. */
     private static final double LONGEST_MM = 250;
     private static final int MOST_EDGES = 4;
+
+    Unit(Feature feature, List<Feature> members) {
+        this(feature, members, null);
+    }
 
     static List<Unit> of(FeatureSet set) {
         List<Unit> units = new ArrayList<>();

@@ -11,6 +11,7 @@ import java.util.Map;
 import org.eclipse.emf.common.util.BasicDiagnostic;
 import org.eclipse.emf.common.util.Diagnostic;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EValidator;
 import org.eclipse.emf.ecore.util.Diagnostician;
 
 import punchwright.model.files.Workspace;
@@ -24,6 +25,15 @@ public final class Checks {
     private Checks() {
     }
 
+    /** Checks one object alone, not what it contains; for whoever checks a large library piece by piece. */
+    public static List<Violation> alone(EObject object) {
+        ModelValidator.register();
+        BasicDiagnostic diagnostics = new BasicDiagnostic();
+        EValidator.Registry.INSTANCE.getEValidator(object.eClass().getEPackage())
+                .validate(object.eClass(), object, diagnostics, new LinkedHashMap<>(Map.of(Locale.class, Locale.ENGLISH)));
+        return violations(diagnostics);
+    }
+
     /** Checks an object and everything it contains; worst first, then in the order of the file. */
     public static List<Violation> of(EObject root) {
         ModelValidator.register();
@@ -32,6 +42,10 @@ public final class Checks {
         context.put(Locale.class, Locale.ENGLISH);
         BasicDiagnostic diagnostics = diagnostician.createDefaultDiagnostic(root);
         diagnostician.validate(root, diagnostics, context);
+        return violations(diagnostics);
+    }
+
+    private static List<Violation> violations(Diagnostic diagnostics) {
         List<Violation> violations = new ArrayList<>();
         for (Diagnostic diagnostic : diagnostics.getChildren()) {
             if (diagnostic.getData().size() > 2 && diagnostic.getData().get(2) instanceof Violation violation) {

@@ -2,10 +2,13 @@
 package punchwright.model.files;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -223,6 +226,47 @@ public final class Workspace implements AutoCloseable {
             return Optional.empty();
         }
         return Optional.of((Plan) resources.load(file, Plan.class, problems));
+    }
+
+    /**
+     * Reads the file of a plan without making it part of the workspace. May be called on any thread, since it touches nothing that is
+     * loaded.
+     */
+    public PlanFile readPlan(String id) throws WorkspaceException {
+        Path file = paths.fileFor(WorkspacePaths.PLANS, id, WorkspacePaths.PLAN_ENDING);
+        WorkspaceResource resource = resources.apart(file);
+        try (InputStream in = Files.newInputStream(file)) {
+            resource.load(in, Map.of());
+        } catch (WorkspaceException e) {
+            throw e;
+        } catch (NoSuchFileException e) {
+            throw new WorkspaceException(FileProblem.MISSING, file, e);
+        } catch (IOException | RuntimeException e) {
+            throw new WorkspaceException(FileProblem.READ_FAILED, file, e, FileFormat.oneLine(e));
+        }
+        if (resource.getContents().size() != 1 || !(resource.getContents().get(0) instanceof Plan)) {
+            throw new WorkspaceException(FileProblem.WRONG_ROOT, file, null, Plan.class.getSimpleName(), "another object");
+        }
+        return new PlanFile(resource);
+    }
+
+    /**
+     * Writes a plan that was made from a second reading of this folder, and reads it again. May be called on any thread; a plan that
+     * stands there is replaced, its file stays under the name with .bak added.
+     */
+    public PlanFile storePlan(Plan plan) throws WorkspaceException {
+        requireWriting();
+        WorkspaceResource resource = resources.apart(paths.fileFor(WorkspacePaths.PLANS, plan.getId(), WorkspacePaths.PLAN_ENDING));
+        resource.getContents().add(plan);
+        resource.replaceOnSave();
+        resource.saveIfChanged();
+        return readPlan(plan.getId());
+    }
+
+    /** Makes a plan that was read or stored apart part of the workspace, in the place of the one that was loaded before. */
+    public Plan take(PlanFile file) {
+        resources.take(file.resource());
+        return file.plan();
     }
 
     /**

@@ -148,6 +148,11 @@ final class WorkspaceResource extends XMIResourceImpl {
         return e.getCause() == null ? e : e.getCause();
     }
 
+    /** Takes what stands on disk now as known, so that the next save may replace it. */
+    void replaceOnSave() throws WorkspaceException {
+        digestOnDisk = digestOnDisk();
+    }
+
     /**
      * Saves when the content differs from what is on disk.
      *

@@ -27,20 +27,27 @@ import punchwright.model.work.WorkPackage;
 /** The loaded files of one workspace as EMF resources. */
 final class WorkspaceResources {
 
-    private final ResourceSetImpl set = new ResourceSetImpl();
+    private final WorkspacePaths paths;
     private final AtomicFiles files;
+    private final ResourceSetImpl set;
 
     WorkspaceResources(WorkspacePaths paths, AtomicFiles files) {
+        this.paths = paths;
         this.files = files;
-        set.getPackageRegistry().put(ShopPackage.eNS_URI, ShopPackage.eINSTANCE);
-        set.getPackageRegistry().put(WorkPackage.eNS_URI, WorkPackage.eINSTANCE);
-        set.getPackageRegistry().put(PlanPackage.eNS_URI, PlanPackage.eINSTANCE);
-        WorkspaceUriHandler handler = new WorkspaceUriHandler(paths);
-        set.setURIConverter(new ExtensibleURIConverterImpl(List.of(handler), List.of()));
-        Map<String, Object> factories = set.getResourceFactoryRegistry().getExtensionToFactoryMap();
+        set = emptySet();
+    }
+
+    private ResourceSetImpl emptySet() {
+        ResourceSetImpl empty = new ResourceSetImpl();
+        empty.getPackageRegistry().put(ShopPackage.eNS_URI, ShopPackage.eINSTANCE);
+        empty.getPackageRegistry().put(WorkPackage.eNS_URI, WorkPackage.eINSTANCE);
+        empty.getPackageRegistry().put(PlanPackage.eNS_URI, PlanPackage.eINSTANCE);
+        empty.setURIConverter(new ExtensibleURIConverterImpl(List.of(new WorkspaceUriHandler(paths)), List.of()));
+        Map<String, Object> factories = empty.getResourceFactoryRegistry().getExtensionToFactoryMap();
         for (String ending : List.of("pwlib", "pwpart", "pworder", "pwplan")) {
             factories.put(ending, (Resource.Factory) uri -> new WorkspaceResource(uri, Path.of(uri.toFileString()), files));
         }
+        return empty;
     }
 
     ResourceSet set() {
@@ -88,6 +95,20 @@ final class WorkspaceResources {
         if (resource != null) {
             set.getResources().remove(resource);
         }
+    }
+
+    /** A file as a resource in a set of its own; for work beside the thread that owns the workspace's set. */
+    WorkspaceResource apart(Path file) {
+        return (WorkspaceResource) emptySet().createResource(uriOf(file));
+    }
+
+    /** Takes a resource in, in the place of the one that stands for the same file. */
+    void take(WorkspaceResource resource) {
+        Resource before = set.getResource(resource.getURI(), false);
+        if (before != null) {
+            set.getResources().remove(before);
+        }
+        set.getResources().add(resource);
     }
 
     Resource create(Path file) {

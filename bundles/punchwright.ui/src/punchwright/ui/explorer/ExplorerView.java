@@ -21,12 +21,11 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
 
-import punchwright.model.files.WorkspaceException;
-import punchwright.model.plan.Plan;
 import punchwright.ui.editor.Editors;
 import punchwright.ui.editor.FileEditor;
 import punchwright.ui.job.Importing;
 import punchwright.ui.job.Messages;
+import punchwright.ui.job.Plans;
 import punchwright.ui.library.LibraryEditor;
 import punchwright.ui.library.ShopKind;
 import punchwright.ui.session.Session;
@@ -123,13 +122,7 @@ public final class ExplorerView extends ViewPart {
     private void openFile(Path file) {
         String name = file.getFileName().toString();
         if (name.endsWith(".pwplan")) {
-            try {
-                Optional<Plan> plan = Session.current().orElseThrow().workspace().plan(name.substring(0, name.length() - 7));
-                plan.ifPresent(Editors::open);
-                Session.changed();
-            } catch (WorkspaceException e) {
-                Messages.show(getSite().getShell(), e);
-            }
+            Plans.open(name.substring(0, name.length() - 7));
         } else if (name.toLowerCase(java.util.Locale.ROOT).endsWith(".dxf")) {
             Importing.ask(getSite().getWorkbenchWindow(), file);
         } else if (!Program.launch(file.toString())) {

@@ -35,6 +35,7 @@ public final class FindingsView extends ViewPart {
     private List<FindingRow> all = List.of();
     private final Runnable follower = this::queue;
     private int queued;
+    private Scan scan;
 
     @Override
     public void createPartControl(Composite parent) {
@@ -68,12 +69,30 @@ public final class FindingsView extends ViewPart {
     /** Looks again when the hand rests: a rule never runs between two key strokes. */
     private void queue() {
         int turn = ++queued;
+        if (scan != null) {
+            scan.stop();
+        }
         getSite().getShell().getDisplay().timerExec(WAIT_MS, () -> {
             if (turn == queued && !findings.table().control().isDisposed()) {
-                all = Session.current().map(AllFindings::of).orElse(List.of());
-                show();
+                scan();
             }
         });
+    }
+
+    private void scan() {
+        if (Session.current().isEmpty()) {
+            take(List.of());
+            return;
+        }
+        scan = new Scan(Session.current().get(), this::take);
+        scan.start();
+    }
+
+    private void take(List<FindingRow> rows) {
+        if (!findings.table().control().isDisposed()) {
+            all = List.copyOf(rows);
+            show();
+        }
     }
 
     private void show() {

@@ -78,7 +78,6 @@ public final class ChildList {
             return;
         }
         EObject made = EcoreUtil.create(list.getEReferenceType());
-        NewIds.give(made, form.object());
         new Edits(form.file()).add(form.object(), list, made);
         show();
         table.select(made);

@@ -1,24 +1,19 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.form;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Objects;
 
 import org.eclipse.emf.common.command.Command;
-import org.eclipse.emf.common.command.CompoundCommand;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
-import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.eclipse.emf.edit.command.AddCommand;
-import org.eclipse.emf.edit.command.RemoveCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 
 import punchwright.ui.session.OpenFile;
-import punchwright.ui.text.Texts;
 
-/** Every change that a form or table makes, as a command on the file's stack. */
+/** Every change that a form or table makes, as a command of the model's edit bundle on the file's stack. */
 public final class Edits {
 
     private final OpenFile file;
@@ -28,34 +23,33 @@ public final class Edits {
         this.file = file;
     }
 
-    /** Sets a value; makes the contained object first when it is missing. Says whether something changed. */
-    public boolean set(EObject object, Field field, Object value) {
-        EObject holder = field.holder(object);
-        if (holder == null) {
-            EObject made = EcoreUtil.create(field.via().getEReferenceType());
-            made.eSet(field.feature(), value);
-            return file.run(labelled(SetCommand.create(file.domain(), object, field.via(), made), field.feature()));
+    /** Sets a value in one object or in several at once; makes a missing contained object first. Says whether something changed. */
+    public boolean set(List<? extends EObject> objects, Field field, Object value) {
+        List<EObject> holders = new ArrayList<>();
+        for (EObject object : objects) {
+            EObject holder = field.holder(object);
+            if (holder == null) {
+                holder = EcoreUtil.create(field.via().getEReferenceType());
+                file.run(SetCommand.create(file.domain(), object, field.via(), holder));
+            }
+            holders.add(holder);
         }
-        Object before = holder.eGet(field.feature());
-        if (Objects.equals(before, value)) {
-            return false;
-        }
-        return file.run(labelled(SetCommand.create(file.domain(), holder, field.feature(), value), field.feature()));
+        return file.run(punchwright.model.edit.Edits.setAll(file.domain(), holders, field.feature(), value));
     }
 
-    private static Command labelled(Command command, EStructuralFeature feature) {
-        CompoundCommand named = new CompoundCommand(Texts.of(feature));
-        named.append(command);
-        return named;
-    }
-
-    /** Adds an object to a list. */
+    /** Adds an object to a list; it gets an identifier that is free. */
     public boolean add(EObject owner, EReference list, EObject added) {
-        return file.run(AddCommand.create(file.domain(), owner, list, added));
+        return file.run(punchwright.model.edit.Edits.add(file.domain(), owner, list, added));
     }
 
-    /** Takes objects out of their list. Whoever calls has asked {@link Uses} first. */
+    /** Puts copies behind the objects; returns whether it did. */
+    public boolean duplicate(Collection<? extends EObject> objects) {
+        return file.run(punchwright.model.edit.Edits.duplicate(file.domain(), objects));
+    }
+
+    /** Takes objects out of their list; does nothing when one is used elsewhere. */
     public boolean remove(Collection<? extends EObject> objects) {
-        return file.run(RemoveCommand.create(file.domain(), List.copyOf(objects)));
+        Command command = punchwright.model.edit.Edits.remove(file.domain(), List.copyOf(objects));
+        return file.run(command);
     }
 }

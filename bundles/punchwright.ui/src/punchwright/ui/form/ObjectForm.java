@@ -42,6 +42,7 @@ public final class ObjectForm extends Composite {
     private final List<Runnable> onShow = new ArrayList<>();
     private OpenFile file;
     private EObject object;
+    private List<EObject> together = List.of();
     private boolean refreshQueued;
     private final EContentAdapter follower = new EContentAdapter() {
         @Override
@@ -155,7 +156,13 @@ public final class ObjectForm extends Composite {
 
     /** Shows an object; null empties the form. */
     public void setInput(OpenFile newFile, EObject newObject) {
+        setInput(newFile, newObject, newObject == null ? List.of() : List.of(newObject));
+    }
+
+    /** Shows an object; what is changed is changed in all of {@code selected}. */
+    public void setInput(OpenFile newFile, EObject newObject, List<? extends EObject> selected) {
         unfollow();
+        together = List.copyOf(selected);
         file = newFile;
         object = newObject;
         if (object != null) {
@@ -188,7 +195,7 @@ public final class ObjectForm extends Composite {
             control.show();
         }
         extras.forEach(block -> block.setEnabled(object != null));
-        verdicts.show(object == null ? List.of() : Verdicts.of(object));
+        verdicts.show(object == null ? List.of() : Verdicts.of(object), together.size());
         onShow.forEach(Runnable::run);
         fit();
     }
@@ -225,16 +232,16 @@ public final class ObjectForm extends Composite {
 
         @Override
         public void commit(Field field, Object value) {
-            new Edits(file).set(object, field, value);
+            new Edits(file).set(together.contains(object) ? together : List.of(object), field, value);
         }
 
         @Override
         public void typing(Field field, Object value, String unreadable) {
             if (unreadable != null) {
                 verdicts.show(List.of(new Verdict(0, "", Texts.of(field.feature()), unreadable,
-                        Texts.of("field.unreadable.remedy"), null, field.feature().getName())));
+                        Texts.of("field.unreadable.remedy"), null, field.feature().getName())), together.size());
             } else {
-                verdicts.show(Verdicts.ofTrial(object, field, value));
+                verdicts.show(Verdicts.ofTrial(object, field, value), together.size());
             }
         }
 

@@ -1,14 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.form;
 
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.EStructuralFeature;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import punchwright.model.shop.Named;
 import punchwright.ui.text.Texts;
@@ -19,26 +16,11 @@ public final class Uses {
     private Uses() {
     }
 
-    /** Names of the users of an object, its own parts left out. */
+    /** Names of the users of an object, each once. */
     public static List<String> of(EObject object) {
         Set<String> users = new LinkedHashSet<>();
-        if (object.eResource() == null) {
-            return List.of();
-        }
-        Set<EObject> inside = new LinkedHashSet<>();
-        inside.add(object);
-        object.eAllContents().forEachRemaining(inside::add);
-        EcoreUtil.UsageCrossReferencer.findAll(inside, object.eResource().getResourceSet())
-                .forEach((used, settings) -> collect(settings, inside, users));
+        punchwright.model.edit.Edits.whereUsed(object).forEach(user -> users.add(name(user)));
         return List.copyOf(users);
-    }
-
-    private static void collect(Collection<EStructuralFeature.Setting> settings, Set<EObject> inside, Set<String> users) {
-        for (EStructuralFeature.Setting setting : settings) {
-            if (!inside.contains(setting.getEObject())) {
-                users.add(name(setting.getEObject()));
-            }
-        }
     }
 
     private static String name(EObject user) {

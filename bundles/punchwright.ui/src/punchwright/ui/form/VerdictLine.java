@@ -31,10 +31,11 @@ final class VerdictLine extends Composite {
         Accessibles.name(words, Texts.of("form.verdict"));
     }
 
-    void show(List<Verdict> verdicts) {
+    /** Shows verdicts on a record; {@code together} records are changed at once. */
+    void show(List<Verdict> verdicts, int together) {
         if (verdicts.isEmpty()) {
             sign.setImage(null);
-            words.setText(Texts.of("form.none"));
+            words.setText(together > 1 ? Texts.of("form.together", together) : Texts.of("form.none"));
             words.setToolTipText(null);
             return;
         }

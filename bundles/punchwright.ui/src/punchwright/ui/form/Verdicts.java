@@ -22,6 +22,11 @@ public final class Verdicts {
         return Checks.of(object).stream().map(Verdicts::verdict).toList();
     }
 
+    /** Verdicts on an object alone, not on what it contains. */
+    public static List<Verdict> alone(EObject object) {
+        return Checks.alone(object).stream().map(Verdicts::verdict).toList();
+    }
+
     private static Verdict verdict(Violation v) {
         Locale locale = Locale.getDefault();
         return new Verdict(2 - v.severity().getValue(), v.code(), Names.of(v.object(), locale), v.message(locale), v.remedy(locale), v.object(),

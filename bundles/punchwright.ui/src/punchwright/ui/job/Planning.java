@@ -2,28 +2,23 @@
 package punchwright.ui.job;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.ui.IEditorPart;
-import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.ui.IWorkbenchWindow;
 
+import punchwright.model.files.PlanFile;
 import punchwright.model.files.Workspace;
-import punchwright.model.files.WorkspaceException;
 import punchwright.model.plan.Plan;
 import punchwright.model.shop.Machine;
 import punchwright.model.work.Order;
-import punchwright.ui.editor.Editors;
-import punchwright.ui.editor.FileInput;
 import punchwright.ui.session.Session;
 import punchwright.ui.text.Texts;
 
-/** Plans an order on machines in the background and brings the plans into the open workspace. */
+/** Plans an order on machines in the background, stores the plans, and takes them into the open workspace. */
 public final class Planning {
 
     private Planning() {
@@ -35,56 +30,28 @@ public final class Planning {
         if (!OpenWorkspace.saved(window, session)) {
             return;
         }
-        Path folder = session.folder();
+        Workspace workspace = session.workspace();
         String orderId = order.getId();
         List<String> machineIds = machines.stream().map(Machine::getId).toList();
-        Background.start(Texts.of("job.plan", order.getNumber()), monitor -> plan(folder, orderId, machineIds, monitor),
-                plans -> keep(window, session, plans));
+        Background.start(Texts.of("job.plan", order.getNumber()), monitor -> plan(workspace, orderId, machineIds, monitor),
+                files -> Plans.take(window, session, files));
     }
 
-    private static List<Plan> plan(Path folder, String order, List<String> machines, IProgressMonitor monitor) throws IOException {
+    /** All plans are made before the first is stored: a cancelled job changes nothing. */
+    private static List<PlanFile> plan(Workspace workspace, String order, List<String> machines, IProgressMonitor monitor)
+            throws IOException {
         List<Plan> plans = new ArrayList<>();
         for (String machine : machines) {
-            plans.addAll(ShopOperations.run("plan", folder, List.of(order), Map.of("machine", machine, "trial", "true"), monitor,
-                    Background.TICKS / machines.size()).plans());
+            plans.addAll(ShopOperations.run("plan", workspace.paths().root(), List.of(order), Map.of("machine", machine, "trial", "true"),
+                    monitor, Background.TICKS / machines.size()).plans());
         }
-        return plans;
-    }
-
-    private static void keep(IWorkbenchWindow window, Session session, List<Plan> plans) {
-        if (Session.current().filter(s -> s == session).isEmpty()) {
-            return;
+        if (monitor.isCanceled()) {
+            throw new OperationCanceledException();
         }
-        Plan last = null;
-        for (Plan made : plans) {
-            try {
-                last = keep(window, session, made);
-            } catch (WorkspaceException e) {
-                Messages.show(window.getShell(), e);
-            }
+        List<PlanFile> files = new ArrayList<>();
+        for (Plan plan : plans) {
+            files.add(workspace.storePlan(plan));
         }
-        Session.changed();
-        if (last != null && plans.size() == 1) {
-            Editors.open(last);
-        }
-    }
-
-    private static Plan keep(IWorkbenchWindow window, Session session, Plan made) throws WorkspaceException {
-        Workspace workspace = session.workspace();
-        Optional<Plan> before = workspace.plan(made.getId());
-        before.ifPresent(old -> close(window, session, old));
-        Plan plan = Adopt.into(workspace.resourceSet(), made);
-        workspace.put(plan);
-        workspace.save(plan);
-        return plan;
-    }
-
-    private static void close(IWorkbenchWindow window, Session session, Plan old) {
-        IWorkbenchPage page = window.getActivePage();
-        IEditorPart editor = page == null ? null : page.findEditor(new FileInput(old));
-        if (editor != null) {
-            page.closeEditor(editor, false);
-        }
-        session.forget(old);
+        return files;
     }
 }

@@ -25,7 +25,6 @@ import punchwright.ui.form.Candidates;
 import punchwright.ui.form.ChildList;
 import punchwright.ui.form.Edits;
 import punchwright.ui.form.Fields;
-import punchwright.ui.form.NewIds;
 import punchwright.ui.form.ObjectForm;
 import punchwright.ui.form.RemoveRecords;
 import punchwright.ui.picture.PictureCanvas;
@@ -160,7 +159,7 @@ final class KindPage extends Composite {
     }
 
     private void show(EObject record) {
-        form.setInput(record == null ? null : file, record);
+        form.setInput(record == null ? null : file, record, table.selection());
         picture.show(record);
     }
 
@@ -185,19 +184,17 @@ final class KindPage extends Composite {
 
     private void add() {
         EObject made = EcoreUtil.create(kind.type());
-        NewIds.give(made, library);
         ((Named) made).setName(Texts.of("record.new", Texts.of(kind.type())));
         insert(made);
         form.focus("name");
     }
 
     private void duplicate() {
-        EObject original = table.first();
-        if (original != null) {
-            EObject copy = EcoreUtil.copy(original);
-            NewIds.give(copy, library);
-            ((Named) copy).setName(Texts.of("record.copy", ((Named) original).getName()));
-            insert(copy);
+        List<EObject> originals = table.selection();
+        if (new Edits(file).duplicate(originals)) {
+            refresh();
+            List<EObject> records = records();
+            select(records.get(records.indexOf(originals.get(originals.size() - 1)) + 1));
         }
     }
 

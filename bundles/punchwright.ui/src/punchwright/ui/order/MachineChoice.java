@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.order;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -15,18 +18,17 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IWorkbenchWindow;
 
-import punchwright.model.files.WorkspaceException;
-import punchwright.model.plan.Layout;
-import punchwright.model.plan.Plan;
-import punchwright.model.plan.Severity;
+import punchwright.model.files.WorkspacePaths;
 import punchwright.model.shop.ItemStatus;
 import punchwright.model.shop.Machine;
 import punchwright.model.work.Order;
-import punchwright.ui.editor.Editors;
+import punchwright.ui.job.Background;
 import punchwright.ui.job.Exporting;
 import punchwright.ui.job.Messages;
 import punchwright.ui.job.Planning;
 import punchwright.ui.job.PlanNames;
+import punchwright.ui.job.PlanSummary;
+import punchwright.ui.job.Plans;
 import punchwright.ui.session.Session;
 import punchwright.ui.table.Column;
 import punchwright.ui.table.DataTable;
@@ -43,31 +45,22 @@ public final class MachineChoice extends Composite {
     private final IWorkbenchWindow window;
     private final DataTable<Line> table;
     private final Runnable follower = this::refresh;
+    private int refreshed;
 
     /**
      * A machine and what it was planned to do.
      *
      * @param machine the machine
-     * @param plan    its plan for the order; empty when there is none yet
+     * @param plan    what its plan for the order says; empty when there is none yet
      */
-    public record Line(Machine machine, Optional<Plan> plan) {
+    public record Line(Machine machine, Optional<PlanSummary> plan) {
 
-        private Double of(java.util.function.ToDoubleFunction<Plan> figure) {
+        private Double of(ToDoubleFunction<PlanSummary> figure) {
             return plan.map(figure::applyAsDouble).orElse(null);
         }
 
-        private Integer sheets() {
-            return plan.map(p -> p.getJobs().stream().flatMap(j -> j.getLayouts().stream()).mapToInt(Layout::getRunCount).sum())
-                    .orElse(null);
-        }
-
-        private String whyNot() {
-            return plan.flatMap(p -> p.getFindings().stream().filter(f -> f.getSeverity() == Severity.ERROR).findFirst())
-                    .map(f -> f.getMessage() + " " + f.getRemedy()).orElse("");
-        }
-
-        private Integer findings(Severity severity) {
-            return plan.map(p -> (int) p.getFindings().stream().filter(f -> f.getSeverity() == severity).count()).orElse(null);
+        private Integer count(ToIntFunction<PlanSummary> figure) {
+            return plan.map(figure::applyAsInt).orElse(null);
         }
     }
 
@@ -91,22 +84,20 @@ public final class MachineChoice extends Composite {
         table.onOpen(line -> open());
         Session.addListener(follower);
         addDisposeListener(e -> Session.removeListener(follower));
+        show(machines(), machines().stream().map(m -> Optional.<PlanSummary>empty()).toList());
         refresh();
-        if (!lines().isEmpty()) {
-            table.select(lines().get(0));
-        }
     }
 
     private static List<Column<Line>> columns(String currency) {
         return List.of(Column.text("col.machine", 200, l -> l.machine().getName()),
-                Column.text("col.state", 110, l -> l.plan().map(p -> Texts.of(p.getStatus())).orElse(Texts.of("order.notPlanned"))),
-                Column.count("col.sheets", 70, Line::sheets),
-                Column.number("col.minutes", 90, 1, l -> l.of(p -> p.getTotalTimeS() / SECONDS_PER_MINUTE)),
-                new Column<>(Texts.of("col.cost", currency), 110, SWT.RIGHT,
-                        l -> l.plan().map(p -> Numbers.fixed(p.getTotalCost(), 2)).orElse(""),
-                        l -> l.of(Plan::getTotalCost)),
-                Column.count("col.errors", 70, l -> l.findings(Severity.ERROR)),
-                Column.count("col.warnings", 90, l -> l.findings(Severity.WARNING)), Column.text("col.whyNot", 420, Line::whyNot));
+                Column.text("col.state", 110, l -> l.plan().map(p -> Texts.of(p.status())).orElse(Texts.of("order.notPlanned"))),
+                Column.count("col.sheets", 70, l -> l.count(PlanSummary::sheets)),
+                Column.number("col.minutes", 90, 1, l -> l.of(p -> p.timeS() / SECONDS_PER_MINUTE)),
+                new Column<>(Texts.of("col.cost", currency), 110, SWT.RIGHT, l -> l.plan().map(p -> Numbers.fixed(p.cost(), 2)).orElse(""),
+                        l -> l.of(PlanSummary::cost)),
+                Column.count("col.errors", 70, l -> l.count(PlanSummary::errors)),
+                Column.count("col.warnings", 90, l -> l.count(PlanSummary::warnings)),
+                Column.text("col.whyNot", 420, l -> l.plan().map(PlanSummary::firstError).orElse("")));
     }
 
     private static void button(Composite parent, Icons icon, String key, Runnable what) {
@@ -117,28 +108,37 @@ public final class MachineChoice extends Composite {
         GridDataFactory.fillDefaults().applyTo(button);
     }
 
-    private List<Line> lines() {
-        List<Line> lines = new ArrayList<>();
-        Session.current().ifPresent(session -> session.workspace().library().getMachines().stream()
-                .filter(m -> m.getStatus() == ItemStatus.IN_USE).forEach(m -> lines.add(new Line(m, planOf(session, m)))));
-        return lines;
+    /** Machines in use with nothing known of their plans yet. */
+    private List<Machine> machines() {
+        return Session.current().map(s -> s.workspace().library().getMachines().stream()
+                .filter(m -> m.getStatus() == ItemStatus.IN_USE).toList()).orElse(List.of());
     }
 
-    private Optional<Plan> planOf(Session session, Machine machine) {
-        try {
-            return session.workspace().plan(PlanNames.id(order, machine));
-        } catch (WorkspaceException e) {
-            return Optional.empty();
-        }
-    }
-
+    /** Skims the plans beside the window and shows what they say. */
     private void refresh() {
-        if (!isDisposed()) {
-            Machine chosen = table.first() == null ? null : table.first().machine();
-            List<Line> lines = lines();
-            table.setRows(lines);
-            table.markOnly(lines.stream().filter(l -> l.machine() == chosen).toList());
+        if (isDisposed() || Session.current().isEmpty()) {
+            return;
         }
+        Path folder = Session.current().get().folder().resolve(WorkspacePaths.PLANS);
+        List<Machine> machines = machines();
+        List<Path> files = machines.stream().map(m -> folder.resolve(PlanNames.id(order, m) + ".pwplan")).toList();
+        int turn = ++refreshed;
+        Background.start(Texts.of("job.skim", order.getNumber()), monitor -> files.stream().map(PlanSummary::read).toList(), summaries -> {
+            if (!isDisposed() && turn == refreshed) {
+                show(machines, summaries);
+            }
+        });
+    }
+
+    private void show(List<Machine> machines, List<Optional<PlanSummary>> summaries) {
+        List<Line> lines = new ArrayList<>();
+        for (int k = 0; k < machines.size(); k++) {
+            lines.add(new Line(machines.get(k), summaries.get(k)));
+        }
+        List<Machine> chosen = table.selection().stream().map(Line::machine).toList();
+        table.setRows(lines);
+        List<Line> marked = lines.stream().filter(l -> chosen.contains(l.machine())).toList();
+        table.markOnly(marked.isEmpty() && !lines.isEmpty() ? lines.subList(0, 1) : marked);
     }
 
     /** Plans the order on the selected machines. */
@@ -154,7 +154,7 @@ public final class MachineChoice extends Composite {
     private void open() {
         Line line = table.first();
         if (line != null && line.plan().isPresent()) {
-            Editors.open(line.plan().get());
+            Plans.open(PlanNames.id(order, line.machine()));
         } else {
             Messages.say(getShell(), "order.noPlan");
         }

@@ -22,6 +22,7 @@ import punchwright.engine.nesting.Layout;
 import punchwright.engine.nesting.Placement;
 import punchwright.engine.press.Material;
 import punchwright.engine.proof.Proof;
+import punchwright.engine.proof.ProofForm;
 import punchwright.engine.proof.ProofHit;
 import punchwright.engine.proof.ProofJob;
 import punchwright.engine.proof.ProofResult;
@@ -70,9 +71,11 @@ final class SheetRunPlanner {
     private ProofJob proofJob(Layout layout, HoldingPlan holdings, Sequence sequence) {
         List<Shape> shapes = new ArrayList<>();
         List<Point> joints = new ArrayList<>();
+        List<ProofForm> forms = new ArrayList<>();
         double jointMm = 0;
         for (Placement placement : layout.placements()) {
             PartPlan part = parts.get(placement.partId());
+            addForms(part, placement.pose(), shapes.size(), forms);
             shapes.add(part.demand().shape().moved(placement.pose()));
             jointMm = Math.max(jointMm, addJoints(part, placement.pose(), joints));
         }
@@ -81,7 +84,12 @@ final class SheetRunPlanner {
         return new ProofJob(request.machine(), material, thicknessMm, layout.sheet().lengthMm(), layout.sheet().widthMm(),
                 shapes, joints, jointMm, hits, holdings.holdings().stream().map(Holding::clamps).toList(),
                 request.rules().tooling().scallopMm() + request.rules().tooling().sizeToleranceMm(),
-                loading.uses());
+                loading.uses(), forms);
+    }
+
+    private static void addForms(PartPlan part, Pose pose, int number, List<ProofForm> forms) {
+        part.demand().forms().forEach(f -> forms.add(
+                new ProofForm(number, f.shape(), pose.apply(f.at()), pose.applyAngleDeg(f.angleDeg()))));
     }
 
     private static double addJoints(PartPlan part, Pose pose, List<Point> joints) {

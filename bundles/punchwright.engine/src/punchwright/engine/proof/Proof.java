@@ -14,7 +14,7 @@ public final class Proof {
 
     /** Names of the checks in the order they are made. */
     private static final List<String> CHECKS = List.of("sheet limits", "tools and forces", "holdings", "hits on sheet and reach",
-            "clamps", "parts on sheet", "edges cut and not entered", "micro-joints", "forms untouched", "skeleton and loose parts",
+            "clamps", "parts on sheet", "edges cut and not entered", "micro-joints", "forms made and untouched", "skeleton and loose parts",
             "double hits");
 
     private record PunchKey(String tool, double angleDeg) {
@@ -58,7 +58,9 @@ public final class Proof {
         List<EdgeCheck.RingState> states = edges.run();
         new InsideCheck(job, rings, report).run(strokes, edges.gouging());
         joints.missing().forEach(p -> report.add(ProofReason.JOINT_MISSING, p, "micro-joint", job.jointMm()));
-        new FormCheck(job, grid, report).run(strokes);
+        FormCheck forms = new FormCheck(job, grid, report);
+        forms.demanded(strokes, rings);
+        forms.run(strokes);
         new SkeletonCheck(job, holding, joints, states, report).run(strokes, rings);
         doubles(strokes);
         return new ProofResult(!report.failed(), CHECKS, edges.worstMm(), report.findings());

@@ -20,10 +20,11 @@ import punchwright.engine.tooling.ToolUse;
  * @param holdings   clamps of each holding, by index
  * @param toleranceMm largest deviation of the made edge from the drawn edge (scallops included)
  * @param uses       where each tool stands; empty when only the machine's own limits are to be held
+ * @param forms      forms that the drawing asks for
  */
 public record ProofJob(Machine machine, Material material, double thicknessMm, double sheetLengthMm, double sheetWidthMm,
         List<Shape> parts, List<Point> joints, double jointMm, List<ProofHit> hits, List<ClampArrangement> holdings,
-        double toleranceMm, List<ToolUse> uses) {
+        double toleranceMm, List<ToolUse> uses, List<ProofForm> forms) {
 
     public ProofJob {
         parts = List.copyOf(parts);
@@ -31,13 +32,22 @@ public record ProofJob(Machine machine, Material material, double thicknessMm, d
         hits = List.copyOf(hits);
         holdings = List.copyOf(holdings);
         uses = List.copyOf(uses);
+        forms = List.copyOf(forms);
     }
 
-    /** Without places: only the machine's own limits are held. */
+    /** Without forms. */
+    public ProofJob(Machine machine, Material material, double thicknessMm, double sheetLengthMm, double sheetWidthMm,
+            List<Shape> parts, List<Point> joints, double jointMm, List<ProofHit> hits, List<ClampArrangement> holdings,
+            double toleranceMm, List<ToolUse> uses) {
+        this(machine, material, thicknessMm, sheetLengthMm, sheetWidthMm, parts, joints, jointMm, hits, holdings, toleranceMm,
+                uses, List.of());
+    }
+
+    /** Without forms and places: only the machine's own limits are held. */
     public ProofJob(Machine machine, Material material, double thicknessMm, double sheetLengthMm, double sheetWidthMm,
             List<Shape> parts, List<Point> joints, double jointMm, List<ProofHit> hits, List<ClampArrangement> holdings,
             double toleranceMm) {
         this(machine, material, thicknessMm, sheetLengthMm, sheetWidthMm, parts, joints, jointMm, hits, holdings, toleranceMm,
-                List.of());
+                List.of(), List.of());
     }
 }

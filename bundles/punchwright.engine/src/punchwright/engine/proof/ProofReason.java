@@ -68,6 +68,10 @@ public enum ProofReason implements Reason {
     GRIND_DUE("PROOF-GRIND-DUE", Severity.WARNING),
     /** Cut at a standing form: hit, form tool, gap mm, least mm. */
     FORM_STRUCK("PROOF-FORM-STRUCK", Severity.ERROR),
+    /** Form asked for but not made: part number, kind. */
+    FORM_MISSING("PROOF-FORM-MISSING", Severity.ERROR),
+    /** Form made in a part that does not ask for it there: hit, form tool, part number. */
+    FORM_UNASKED("PROOF-FORM-UNASKED", Severity.ERROR),
     /** Same hit twice: hit, first hit, tool. */
     DOUBLE("PROOF-DOUBLE", Severity.WARNING),
     /** Slug larger than the drop opening: longer side mm, drop opening mm. */

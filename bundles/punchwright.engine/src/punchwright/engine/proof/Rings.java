@@ -70,6 +70,12 @@ final class Rings {
         return depth > 0 ? part : -1;
     }
 
+    /** A part whose outline encloses a point of the sheet, or -1. */
+    int outlineAt(double x, double y) {
+        return near(new Envelope(new Coordinate(x, y))).stream().filter(r -> !r.form().opening() && r.contains(x, y))
+                .mapToInt(Ring::part).max().orElse(-1);
+    }
+
     private Ring ring(Contour contour, boolean opening, int part) {
         Point anchor = contour.segments().getFirst().start();
         List<Long> key = new ArrayList<>();

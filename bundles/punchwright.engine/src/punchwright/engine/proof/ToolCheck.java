@@ -106,33 +106,10 @@ final class ToolCheck {
     }
 
     private void angle(Stroke s, List<ToolUse> uses) {
-        boolean set = uses.stream().anyMatch(u -> u.turning() || same(s.hit().angleDeg(), u.setAngleDeg(), step(u.tool())));
+        boolean set = uses.stream().anyMatch(u -> u.turning() || Symmetry.same(u.tool(), s.hit().angleDeg(), u.setAngleDeg(), 0.01));
         if (!set) {
             report.add(ProofReason.ANGLE, s.at(), s.name(), s.hit().id(), s.punch().tool().name(), s.hit().angleDeg());
         }
-    }
-
-    private static boolean same(double a, double b, double stepDeg) {
-        if (stepDeg == 0) {
-            return true;
-        }
-        double d = Math.abs(a - b) % stepDeg;
-        return Math.min(d, stepDeg - d) < 0.01;
-    }
-
-    /** Angle after which the punch looks the same; 0 for any. */
-    private static double step(Tool t) {
-        boolean equal = Math.abs(t.lengthMm() - t.widthMm()) < 1e-9;
-        return switch (t.shape()) {
-            case ROUND -> 0;
-            case SQUARE, CORNER_RADIUS -> 90;
-            case RECTANGLE, SLITTING -> equal ? 90 : 180;
-            case OBROUND, DOUBLE_FLAT -> 180;
-            case HEXAGON -> 60;
-            case TRIANGLE -> 120;
-            case COLLAR, COUNTERSINK, EMBOSS -> equal ? 0 : 180;
-            default -> 360;
-        };
     }
 
     private void life(Tool tool, List<Stroke> strokes) {

@@ -62,23 +62,23 @@ class CorruptionTest {
         int index = 3 + random.nextInt(plan.hits.size() - 3);
         boolean form = plan.hits.get(index).tool() == SmallPlan.LOUVRE;
         return switch (kind) {
-            case MOVED -> unclearIf(form, moved(plan, index, random));
-            case DROPPED -> unclearIf(form, dropped(plan, index));
+            case MOVED -> formOr(form, moved(plan, index, random));
+            case DROPPED -> formOr(form, dropped(plan, index));
             case DOUBLED -> {
                 plan.hits.add(index, plan.hits.get(index));
-                yield unclearIf(form, Answer.HARMLESS);
+                yield form ? Answer.UNCLEAR : Answer.HARMLESS;
             }
-            case ANGLE -> unclearIf(form, turned(plan, index, random));
-            case TOOL -> unclearIf(form, otherTool(plan, index, random));
+            case ANGLE -> formOr(form, turned(plan, index, random));
+            case TOOL -> formOr(form, otherTool(plan, index, random));
             case CLAMP -> clamp(plan, random);
             case FORM_ORDER -> formOrder(plan, random);
             case THICKNESS -> thickness(plan, random);
         };
     }
 
-    /** The second opinion knows nothing of forms but their order. */
-    private static Answer unclearIf(boolean form, Answer answer) {
-        return form ? Answer.UNCLEAR : answer;
+    /** A form is asked for at one place and angle: any change of its hit is harmful. */
+    private static Answer formOr(boolean form, Answer answer) {
+        return form ? Answer.HARMFUL : answer;
     }
 
     private static Answer moved(SmallPlan plan, int index, Random random) {

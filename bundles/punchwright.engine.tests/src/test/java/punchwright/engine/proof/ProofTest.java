@@ -142,6 +142,18 @@ class ProofTest {
     }
 
     @Test
+    void formDroppedMovedOrTurned() {
+        SmallPlan p = SmallPlan.of(1, 1);
+        int louvre = p.first(SmallPlan.LOUVRE);
+        p.change(louvre, h -> new ProofHit(h.id(), h.xMm() - 0.3, h.yMm(), 0, h.tool(), 0));
+        assertTrue(codes(caught(p, "PROOF-FORM-UNASKED")).contains("PROOF-FORM-MISSING"));
+        p.change(louvre, h -> new ProofHit(h.id(), h.xMm() + 0.3, h.yMm(), 180, h.tool(), 0));
+        caught(p, "PROOF-FORM-MISSING");
+        p.hits.remove(louvre);
+        caught(p, "PROOF-FORM-MISSING");
+    }
+
+    @Test
     void doubledHitIsAWarning() {
         SmallPlan p = SmallPlan.of(1, 1);
         p.hits.add(p.hits.getFirst());

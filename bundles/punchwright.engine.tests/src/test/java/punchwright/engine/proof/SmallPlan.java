@@ -35,6 +35,7 @@ final class SmallPlan {
 
     final List<Shape> parts = new ArrayList<>();
     final List<Point> joints = new ArrayList<>();
+    final List<ProofForm> forms = new ArrayList<>();
     final List<ProofHit> hits = new ArrayList<>();
     double thicknessMm = 1.5;
     List<ClampArrangement> holdings = List.of(new ClampArrangement(List.of(200.0, 600.0), 0, 2000, false));
@@ -68,6 +69,7 @@ final class SmallPlan {
             stages.get(0).add(hit(at.x(), at.y(), 0, R8));
         }
         stages.get(2).add(hit(x + 92, y + 8, 0, LOUVRE));
+        forms.add(new ProofForm(parts.size() - 1, ToolShape.LOUVRE, new Point(x + 92, y + 8), 0));
         List<ProofHit> slits = stages.get(3);
         for (double edge : new double[] {y - 2.5, y + 62.5}) {
             joints.add(new Point(x + 50, edge < y ? y : y + 60));
@@ -105,7 +107,8 @@ final class SmallPlan {
     }
 
     ProofJob job() {
-        return new ProofJob(Shop.machine(), STEEL, thicknessMm, 2000, 1000, parts, joints, JOINT_MM, hits, holdings, TOLERANCE_MM);
+        return new ProofJob(Shop.machine(), STEEL, thicknessMm, 2000, 1000, parts, joints, JOINT_MM, hits, holdings, TOLERANCE_MM,
+                List.of(), forms);
     }
 
     ProofResult prove() {

@@ -52,46 +52,68 @@ public final class Nester {
                     job.maxMassKg()));
             return new Nesting(List.of(), 0, 0, findings);
         }
-        return parts.isEmpty() ? new Nesting(List.of(), 0, 0, findings) : result(parts, propose(parts));
+        return parts.isEmpty() ? new Nesting(List.of(), 0, 0, findings) : result(parts, sheets(parts));
     }
 
-    private Proposal propose(List<BoxPart> parts) {
+    private List<SpotSheet> sheets(List<BoxPart> parts) {
         int[] wanted = parts.stream().mapToInt(p -> p.part().quantity()).toArray();
-        if (parts.size() == 1) {
-            return new SinglePlanner(stock, parts, work).plan(0, wanted[0]);
-        }
-        Proposal best = new MixedPlanner(stock, parts, wanted, work).plan(job.seed());
-        if (work.spent(0.9)) {
+        Work forBoxes = job.trueShapes() ? new Work(Math.max(1, job.workLimit() / 2)) : work;
+        Proposal proposal = parts.size() == 1 ? new SinglePlanner(stock, parts, forBoxes).plan(0, wanted[0])
+                : new MixedPlanner(stock, parts, wanted, forBoxes).plan(job.seed());
+        if (parts.size() > 1 && forBoxes.spent(0.9)) {
             findings.add(Finding.of(NestingReason.WORK_LIMIT, "layout", job.workLimit()));
         }
-        return best;
+        List<SpotSheet> boxes = SpotSheet.of(proposal, parts, stock);
+        return job.trueShapes() && !rectangles(parts) ? byShape(parts, wanted, boxes) : boxes;
     }
 
-    private Nesting result(List<BoxPart> parts, Proposal proposal) {
-        List<Layout> layouts = layouts(parts, proposal);
+    /** By true shapes where that is cheaper, or makes more of the pieces. */
+    private List<SpotSheet> byShape(List<BoxPart> parts, int[] wanted, List<SpotSheet> boxes) {
+        ShapePlanner planner = new ShapePlanner(stock, parts, new Work(Math.max(1, job.workLimit() / 2)), job.seed());
+        List<SpotSheet> shapes = parts.size() == 1 ? planner.single(wanted[0]) : planner.mixed(boxes);
+        int byBoxes = pieces(boxes);
+        int byShapes = pieces(shapes);
+        return byShapes > byBoxes || byShapes == byBoxes && price(shapes) < price(boxes) - 1e-9 ? shapes : boxes;
+    }
+
+    private static boolean rectangles(List<BoxPart> parts) {
+        return parts.stream().allMatch(p -> p.part().shape().outer().areaMm2()
+                > 0.98 * p.part().shape().bounds().width() * p.part().shape().bounds().height());
+    }
+
+    private static int pieces(List<SpotSheet> sheets) {
+        return sheets.stream().mapToInt(s -> s.runs() * s.spots().size()).sum();
+    }
+
+    private double price(List<SpotSheet> sheets) {
+        return sheets.stream().mapToDouble(s -> s.runs() * stock.offer(s.offer()).price()).sum();
+    }
+
+    private Nesting result(List<BoxPart> parts, List<SpotSheet> sheets) {
+        List<Layout> layouts = layouts(parts, sheets);
         double partArea = 0;
+        double sheetArea = 0;
         double grown = 0;
         int[] missing = parts.stream().mapToInt(p -> p.part().quantity()).toArray();
-        for (FilledSheet s : proposal.sheets()) {
-            for (BoxPlacement b : s.boxes()) {
-                missing[b.part()] -= s.runs();
-                partArea += s.runs() * parts.get(b.part()).areaMm2();
-            }
+        for (SpotSheet s : sheets) {
+            partArea += s.runs() * s.partAreaMm2(parts);
+            sheetArea += s.runs() * stock.areaMm2(s.offer());
+            s.spots().forEach(spot -> missing[spot.part()] -= s.runs());
         }
         for (BoxPart p : parts) {
             grown += p.part().quantity() * MaterialBound.grownPart(p);
         }
         findings.addAll(new StockFindings(stock, parts, job).shortages(missing));
-        remnants(parts, proposal);
+        remnants(sheets, layouts, parts);
         double bound = new MaterialBound(stock, parts).sheetAreaMm2(grown);
-        return new Nesting(layouts, proposal.areaMm2() == 0 ? 0 : partArea / proposal.areaMm2(), bound, findings);
+        return new Nesting(layouts, sheetArea == 0 ? 0 : partArea / sheetArea, bound, findings);
     }
 
     /** Remnants first; layouts that are the same are one with the runs added. */
-    private List<Layout> layouts(List<BoxPart> parts, Proposal proposal) {
+    private List<Layout> layouts(List<BoxPart> parts, List<SpotSheet> sheets) {
         Map<List<Object>, Layout> merged = new LinkedHashMap<>();
         for (boolean remnant : new boolean[] {true, false}) {
-            for (FilledSheet s : proposal.sheets()) {
+            for (SpotSheet s : sheets) {
                 if (stock.offer(s.offer()).remnant() == remnant) {
                     Layout layout = layout(s, parts);
                     merged.merge(List.of(layout.sheet(), layout.placements()), layout,
@@ -102,28 +124,20 @@ public final class Nester {
         return List.copyOf(merged.values());
     }
 
-    private Layout layout(FilledSheet sheet, List<BoxPart> parts) {
-        Region region = stock.region(sheet.offer());
-        List<Placement> placements = new ArrayList<>();
-        for (BoxPlacement b : sheet.boxes()) {
-            BoxPart part = parts.get(b.part());
-            placements.add(new Placement(part.part().id(), part.turns().get(b.turn())
-                    .poseAt(region.xMm() + Ticks.mm(b.x()), region.yMm() + Ticks.mm(b.y()))));
-        }
-        return new Layout(stock.offer(sheet.offer()), placements, sheet.runs());
+    private Layout layout(SpotSheet s, List<BoxPart> parts) {
+        return new Layout(stock.offer(s.offer()), s.spots().stream()
+                .map(p -> new Placement(parts.get(p.part()).part().id(), p.pose())).toList(), s.runs());
     }
 
-    private void remnants(List<BoxPart> parts, Proposal proposal) {
-        for (int i = 0; i < proposal.sheets().size(); i++) {
-            FilledSheet s = proposal.sheets().get(i);
-            SheetOffer offer = stock.offer(s.offer());
-            double reach = stock.region(s.offer()).xMm() + s.boxes().stream()
-                    .mapToDouble(b -> Ticks.mm(b.x()) + Ticks.mm(parts.get(b.part()).turns().get(b.turn()).length())).max()
-                    .orElse(0);
-            double rest = offer.lengthMm() - reach - job.edgeMm();
-            if (rest >= KEEP_REMNANT_MM && offer.widthMm() >= KEEP_REMNANT_MM) {
-                findings.add(Finding.of(NestingReason.REMNANT_LEFT, "layout " + (i + 1), i + 1, rest, offer.widthMm(),
-                        offer.id()));
+    private void remnants(List<SpotSheet> sheets, List<Layout> layouts, List<BoxPart> parts) {
+        for (int i = 0; i < layouts.size(); i++) {
+            Layout layout = layouts.get(i);
+            SpotSheet sheet = sheets.stream().filter(s -> layout(s, parts).placements().equals(layout.placements())
+                    && stock.offer(s.offer()) == layout.sheet()).findFirst().orElseThrow();
+            double rest = layout.sheet().lengthMm() - sheet.toX() - job.edgeMm();
+            if (rest >= KEEP_REMNANT_MM && layout.sheet().widthMm() >= KEEP_REMNANT_MM) {
+                findings.add(Finding.of(NestingReason.REMNANT_LEFT, "layout " + (i + 1), i + 1, rest,
+                        layout.sheet().widthMm(), layout.sheet().id()));
             }
         }
     }

@@ -18,5 +18,12 @@ import java.util.List;
  * @param seed          for choices between equals
  */
 public record NestingJob(List<NestPart> parts, List<SheetOffer> offers, double edgeMm, double clampStripMm,
-        double maxLengthMm, double maxWidthMm, double maxMassKg, double massPerMm2Kg, long workLimit, long seed) {
+        double maxLengthMm, double maxWidthMm, double maxMassKg, double massPerMm2Kg, long workLimit, long seed,
+        boolean trueShapes) {
+
+    /** Bounding boxes only. */
+    public NestingJob(List<NestPart> parts, List<SheetOffer> offers, double edgeMm, double clampStripMm, double maxLengthMm,
+            double maxWidthMm, double maxMassKg, double massPerMm2Kg, long workLimit, long seed) {
+        this(parts, offers, edgeMm, clampStripMm, maxLengthMm, maxWidthMm, maxMassKg, massPerMm2Kg, workLimit, seed, false);
+    }
 }

@@ -83,7 +83,7 @@ final class Field {
     void refresh() {
         for (int i = 0; i < size(); i++) {
             for (int j = 0; j < i; j++) {
-                overlap[i][j] = pair(i, turn[i], x[i], y[i], j);
+                overlap[i][j] = pair(i, turn[i], x[i], y[i], j, Double.MAX_VALUE);
                 overlap[j][i] = overlap[i][j];
             }
             outside[i] = outside(i);
@@ -113,18 +113,18 @@ final class Field {
         for (int j = 0; j < size(); j++) {
             if (j != i) {
                 overlap[i][j] = lowX[j] < highX[i] && highX[j] > lowX[i] && lowY[j] < highY[i] && highY[j] > lowY[i]
-                        ? pair(i, t, px, py, j) : 0;
+                        ? pair(i, t, px, py, j, Double.MAX_VALUE) : 0;
                 overlap[j][i] = overlap[i][j];
             }
         }
         outside[i] = outside(i);
     }
 
-    private double pair(int i, int t, double px, double py, int j) {
+    private double pair(int i, int t, double px, double py, int j, double most) {
         Piece a = pieces[i];
         Piece b = pieces[j];
         return test.of(a.turns[t], px, py, b.turns[turn[j]], x[j], y[j], 0.01 * Math.max(a.diameter, b.diameter),
-                Math.sqrt(Math.sqrt(a.hullArea) * Math.sqrt(b.hullArea)));
+                a.size * b.size, most);
     }
 
     /** Weighted overlap of piece {@code i} were it at the given place inside the rectangle; stops once above {@code most}. */
@@ -138,13 +138,18 @@ final class Field {
         int looked = 0;
         for (int j = 0; j < pieces.length && sum < most; j++) {
             if (lowX[j] < hx && highX[j] > lx && lowY[j] < hy && highY[j] > ly && j != i) {
-                double v = pair(i, t, px, py, j);
+                double v = pair(i, t, px, py, j, (most - sum) / weight[i][j]);
                 sum += v > 0 ? v * weight[i][j] : 0;
                 looked++;
             }
         }
         work.add(looked + 1L);
         return sum;
+    }
+
+    /** Whether the box of piece {@code j} meets the given box. */
+    boolean near(int j, double lx, double ly, double hx, double hy) {
+        return lowX[j] < hx && highX[j] > lx && lowY[j] < hy && highY[j] > ly;
     }
 
     /** Weighted overlap of a piece where it lies. */

@@ -10,10 +10,14 @@ package punchwright.engine.nesting.shapes;
  */
 final class Overlap {
 
+    /** Circles compared before edges: the largest of each. */
+    private static final int QUICK = 4;
+
     private int[] near = new int[64];
 
-    /** 0 when the shapes do not overlap (touching within a hair allowed), else a positive measure. */
-    double of(Outline moving, double mx, double my, Outline fixed, double fx, double fy, double softness, double size) {
+    /** 0 when the shapes do not overlap (touching within a hair allowed), else a measure; counting stops above {@code most}. */
+    double of(Outline moving, double mx, double my, Outline fixed, double fx, double fy, double softness, double size,
+            double most) {
         double dx = mx - fx;
         double dy = my - fy;
         if (moving.minX + dx >= fixed.maxX || moving.maxX + dx <= fixed.minX || moving.minY + dy >= fixed.maxY
@@ -23,15 +27,18 @@ final class Overlap {
         if (!polesMeet(moving, fixed, dx, dy) && !edgesMeet(moving, fixed, dx, dy) && !inside(moving, fixed, dx, dy)) {
             return 0;
         }
-        return measure(moving, fixed, dx, dy, softness) * size;
+        double mostSum = most / size;
+        return measure(moving, fixed, dx, dy, softness, mostSum * mostSum) * size;
     }
 
     private static boolean polesMeet(Outline m, Outline f, double dx, double dy) {
-        for (int i = 0; i < m.poleR.length; i++) {
+        int mn = Math.min(QUICK, m.poleR.length);
+        int fn = Math.min(QUICK, f.poleR.length);
+        for (int i = 0; i < mn; i++) {
             double x = m.poleX[i] + dx;
             double y = m.poleY[i] + dy;
             double r = m.poleR[i];
-            for (int j = 0; j < f.poleR.length; j++) {
+            for (int j = 0; j < fn; j++) {
                 double ex = x - f.poleX[j];
                 double ey = y - f.poleY[j];
                 double s = r + f.poleR[j];
@@ -101,9 +108,10 @@ final class Overlap {
         return f.contains(m.insetAx[0] + dx, m.insetAy[0] + dy) || m.contains(f.ax[0] - dx, f.ay[0] - dy);
     }
 
-    private static double measure(Outline m, Outline f, double dx, double dy, double softness) {
+    private static double measure(Outline m, Outline f, double dx, double dy, double softness,
+            double mostSum) {
         double sum = 0;
-        for (int i = 0; i < m.poleR.length; i++) {
+        for (int i = 0; i < m.poleR.length && (i == 0 || sum < mostSum); i++) {
             double x = m.poleX[i] + dx;
             double y = m.poleY[i] + dy;
             double r = m.poleR[i];

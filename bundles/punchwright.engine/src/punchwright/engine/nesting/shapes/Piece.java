@@ -13,6 +13,8 @@ public final class Piece {
     final double area;
     final double hullArea;
     final double diameter;
+    /** Fourth root of the hull's area: the product of two is a mean length. */
+    final double size;
 
     /**
      * @param rings     polygon: outer ring first, then holes; points as {x, y}, not repeated at the end
@@ -29,6 +31,7 @@ public final class Piece {
         turns = outlines.toArray(Outline[]::new);
         area = r.area();
         hullArea = r.hullArea();
+        size = Math.sqrt(Math.sqrt(hullArea));
         diameter = Math.hypot(r.maxX() - r.minX(), r.maxY() - r.minY());
     }
 
@@ -42,6 +45,11 @@ public final class Piece {
 
     public double angleDeg(int turn) {
         return turns[turn].angleDeg;
+    }
+
+    /** Largest x about the reference point. */
+    public double maxX(int turn) {
+        return turns[turn].maxX;
     }
 
     public double length(int turn) {

@@ -19,6 +19,7 @@ final class PlaceSearch {
     private final double[] keptX = new double[KEPT];
     private final double[] keptY = new double[KEPT];
     private final double[] keptCost = new double[KEPT];
+    private final Contacts contacts = new Contacts();
     int bestTurn;
     double bestX;
     double bestY;
@@ -66,6 +67,9 @@ final class PlaceSearch {
         }
         if (bestTurn >= 0 && bestCost > 0) {
             descend(i, bestTurn, bestX, bestY, bestCost, 0.002 * piece.diameter, 0.00005 * piece.diameter);
+        }
+        if (bestTurn >= 0 && bestCost > 0) {
+            snap(i, 0.02 * piece.diameter);
         }
         return bestTurn >= 0;
     }
@@ -119,6 +123,33 @@ final class PlaceSearch {
             bestTurn = t;
             bestX = x;
             bestY = y;
+        }
+    }
+
+    /** Tries to bring corners of the piece exactly to corners of its neighbours, or exactly level with them. */
+    private void snap(int i, double reach) {
+        Outline o = field.pieces[i].turns[bestTurn];
+        contacts.find(field, i, o, bestX, bestY, reach);
+        double x = bestX;
+        double y = bestY;
+        for (int k = 0; k < contacts.pairs && bestCost > 0; k++) {
+            attempt(i, o, x + contacts.pairX[k], y + contacts.pairY[k]);
+        }
+        for (int a = 0; a <= contacts.levelsX && bestCost > 0; a++) {
+            for (int b = a == 0 ? 1 : 0; b <= contacts.levelsY && bestCost > 0; b++) {
+                attempt(i, o, x + (a == 0 ? 0 : contacts.levelX[a - 1]), y + (b == 0 ? 0 : contacts.levelY[b - 1]));
+            }
+        }
+    }
+
+    private void attempt(int i, Outline o, double x, double y) {
+        double nx = clampX(o, x);
+        double ny = clampY(o, y);
+        double cost = field.cost(i, bestTurn, nx, ny, bestCost);
+        if (cost < bestCost) {
+            bestCost = cost;
+            bestX = nx;
+            bestY = ny;
         }
     }
 

@@ -14,7 +14,7 @@ import java.util.PriorityQueue;
 final class Poles {
 
     private static final double COVER = 0.9;
-    private static final int MOST = 12;
+    private static final int MOST = 8;
     private static final double LEAST_SHARE = 0.08;
 
     /** A circle. */

@@ -78,7 +78,7 @@ public final class StripSearch {
     }
 
     private void explore() {
-        Separation separation = new Separation(field, work, random, 40, 2);
+        Separation separation = new Separation(field, work, random, 100, 2);
         double step = 0.02;
         List<Arrangement> misses = new ArrayList<>();
         List<Double> missed = new ArrayList<>();

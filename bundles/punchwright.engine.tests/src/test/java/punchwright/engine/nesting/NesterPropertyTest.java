@@ -21,7 +21,7 @@ class NesterPropertyTest {
     private static final int ORDERS = Integer.getInteger("punchwright.orders", 150);
 
     /** Missing pieces by the findings. */
-    private static Map<String, Integer> unmade(NestingJob job, Nesting nesting) {
+    static Map<String, Integer> unmade(NestingJob job, Nesting nesting) {
         Map<String, Integer> unmade = new LinkedHashMap<>();
         for (Finding f : nesting.findings()) {
             if (f.reason() == NestingReason.STOCK_SHORT) {

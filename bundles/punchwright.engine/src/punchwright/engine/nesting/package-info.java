@@ -9,7 +9,9 @@
  * <p>Algorithm: parts are taken as their bounding boxes at the angles that grain and visible face allow. One part alone
  * goes into nested blocks of its two orientations and the cheapest mix of sheets follows from an exact cover of the
  * quantity; several parts go through maximal free rectangles under many orders and fit rules, sheet after sheet, each
- * filled sheet repeated while the quantities allow. The cheapest proposal wins. Boxes are integers of 0.1 micrometre, so
+ * filled sheet repeated while the quantities allow; then sheets are saved by a search over bins ({@code boxes}). Where the
+ * job asks for true shapes, interlocked patterns and gaps between parts are tried as well ({@code shapes}). The cheapest
+ * proposal wins. Boxes are integers of 0.1 micrometre, so
  * that a sum of sizes never depends on rounding.
  *
  * <p>Measured by: published grid counts, perfect packings of known optimum, exact one-dimensional cases, and an

@@ -3,9 +3,11 @@ package punchwright.planner.operations;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 import punchwright.engine.drawing.DrawingResult;
 import punchwright.engine.feature.Feature;
@@ -25,7 +27,8 @@ final class DrawingRecord {
     private DrawingRecord() {
     }
 
-    static Map<String, Object> of(String file, DrawingResult everything, DrawingResult toBeMade) {
+    /** @param why what refused the drawing, when it gives no part; else empty */
+    static Map<String, Object> of(String file, DrawingResult everything, DrawingResult toBeMade, List<Finding> why) {
         Map<String, Object> record = new LinkedHashMap<>();
         record.put("file", file);
         record.put("acadVersion", everything.acadVersion());
@@ -35,7 +38,9 @@ final class DrawingRecord {
         record.put("toBeMade", figures(toBeMade));
         record.put("parts", parts(file, toBeMade));
         record.put("repairs", findings(toBeMade.findings(), true));
-        record.put("findings", findings(toBeMade.findings(), false));
+        Set<Finding> noticed = new LinkedHashSet<>(why);
+        noticed.addAll(toBeMade.findings());
+        record.put("findings", findings(List.copyOf(noticed), false));
         return record;
     }
 

@@ -70,4 +70,16 @@ class ImportTest {
         assertEquals(2, JsonParser.parseString(lines.get(1)).getAsJsonObject().get("closedLoops").getAsInt());
         assertTrue(shell.err().contains("a.dxf"), shell.err());
     }
+
+    @Test
+    void aDrawingWithoutAnythingToCutSaysSoAsAnError() throws IOException {
+        Path file = Files.writeString(folder.resolve("note.dxf"), String.join("\n", "0", "SECTION", "2", "ENTITIES", "0", "TEXT",
+                "8", "0", "10", "5", "20", "5", "40", "3", "1", "nothing to cut", "0", "ENDSEC", "0", "EOF", ""));
+
+        assertEquals(ExitCode.INPUT.number(), shell.run("import", "--json", "--quiet", file.toString()));
+
+        JsonArray findings = JsonParser.parseString(shell.out()).getAsJsonObject().getAsJsonArray("findings");
+        assertEquals("error", findings.get(0).getAsJsonObject().get("severity").getAsString());
+        assertTrue(!findings.get(0).getAsJsonObject().get("remedy").getAsString().isEmpty());
+    }
 }

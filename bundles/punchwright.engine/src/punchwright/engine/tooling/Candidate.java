@@ -41,11 +41,7 @@ record Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, d
     /** Tool set-ups it needs: the tool, with its angle where the tool cannot turn. */
     TreeSet<String> setups() {
         TreeSet<String> all = new TreeSet<>();
-        for (Piece piece : pieces) {
-            int order = ToolFootprint.symmetryOrder(piece.tool().tool());
-            boolean free = piece.tool().turning() && piece.tool().tool().freedom() == AngleFreedom.ANY;
-            piece.hits().forEach(h -> all.add(piece.tool().id() + (free ? "" : "@" + AngleFit.canonicalDeg(h.angleDeg(), order))));
-        }
+        pieces.forEach(p -> p.addSetups(all));
         return all;
     }
 

@@ -20,18 +20,16 @@ import punchwright.engine.tooling.EdgePath.End;
  * <p>Straight segment, rectangular tool: the tool lies flush against the edge; at a corner where material follows it stops
  * flush, at one where waste follows it runs over by the least overlap, so that neighbouring cuts meet; hits are evenly pitched
  * with at least the least overlap. Micro-joints split the segment into cuts that stop flush on both sides of the joint.
- * Straight segment, round tool: evenly pitched by the permitted scallop. Arc, round tool: on the parallel arc, evenly pitched by
- * the permitted scallop; one hit where the tool fills an inside arc. Convex arc, corner-radius tool: one hit.
+ * Straight segment, round tool: evenly pitched by the permitted scallop. Arcs: {@link ArcCutter}.
  */
 final class EdgeCutter {
 
-    /** Radii nearer than this count as equal, mm. */
-    private static final double SAME_RADIUS_MM = 0.006;
-
     private final ToolingRules rules;
+    private final ArcCutter arcs;
 
     EdgeCutter(ToolingRules rules) {
         this.rules = rules;
+        arcs = new ArcCutter(rules);
     }
 
     /**
@@ -56,12 +54,25 @@ final class EdgeCutter {
             }
         } else if (s instanceof Line line && tool.round() && joints.isEmpty()) {
             add(ways, l, over -> nibbled(path, index, line, tool, over));
-        } else if (s instanceof Arc arc && tool.round() && joints.isEmpty()) {
-            add(ways, l, over -> arc.sweepRad() < 0 ? inside(path, index, arc, tool, over) : outside(path, index, arc, tool, over));
-        } else if (s instanceof Arc arc && tool.tool().shape() == ToolShape.CORNER_RADIUS && joints.isEmpty()) {
-            add(ways, l / 2, over -> rounded(arc, tool));
+        } else if (s instanceof Arc arc) {
+            addArc(ways, path, index, arc, joints, tool);
         }
         return ways;
+    }
+
+    private void addArc(List<Proposal> ways, EdgePath path, int index, Arc arc, List<Double> joints, UsableTool tool) {
+        double l = tool.tool().lengthMm();
+        double w = tool.tool().widthMm();
+        if (tool.round() && joints.isEmpty()) {
+            add(ways, l, over -> arcs.round(path, index, arc, tool, over));
+        } else if (tool.tool().shape() == ToolShape.CORNER_RADIUS && joints.isEmpty()) {
+            add(ways, l / 2, over -> arcs.rounded(arc, tool));
+        } else if (tool.rectangular() && arc.sweepRad() > 0 && tool.tool().cornerRadiusMm() == 0) {
+            add(ways, w, over -> arcs.tangents(path, index, arc, joints, tool, l, w, 0, over));
+            if (Math.abs(l - w) > 1e-9) {
+                add(ways, l, over -> arcs.tangents(path, index, arc, joints, tool, w, l, 90, over));
+            }
+        }
     }
 
     private void add(List<Proposal> ways, double acrossMm, DoubleFunction<List<PartHit>> hits) {
@@ -146,68 +157,8 @@ final class EdgeCutter {
         int steps = HitCount.steps(to - from, Scallop.straightPitchMm(r, rules.scallopMm()));
         List<PartHit> hits = new ArrayList<>();
         for (int i = 0; i <= steps; i++) {
-            hits.add(roundHit(base.plus(line.tangentAt(0).times(from + (to - from) * i / steps)), tool));
+            hits.add(ArcCutter.roundHit(base.plus(line.tangentAt(0).times(from + (to - from) * i / steps)), tool));
         }
         return hits;
-    }
-
-    private List<PartHit> inside(EdgePath edge, int index, Arc arc, UsableTool tool, double over) {
-        double r = tool.tool().lengthMm() / 2;
-        double path = arc.radiusMm() - r;
-        if (path < -SAME_RADIUS_MM || r <= rules.scallopMm()) {
-            return List.of();
-        }
-        if (path < SAME_RADIUS_MM) {
-            return List.of(roundHit(arc.center(), tool));
-        }
-        return along(overrun(edge, index, arc, path, over), path, Scallop.insideStepRad(arc.radiusMm(), r, rules.scallopMm()), tool);
-    }
-
-    private List<PartHit> outside(EdgePath edge, int index, Arc arc, UsableTool tool, double over) {
-        double r = tool.tool().lengthMm() / 2;
-        if (r <= rules.scallopMm()) {
-            return List.of();
-        }
-        double path = arc.radiusMm() + r;
-        return along(overrun(edge, index, arc, path, over), path, Scallop.outsideStepRad(arc.radiusMm(), r, rules.scallopMm()), tool);
-    }
-
-    /** The arc made longer at sharp open corners so that the axis travels on by {@code over}. */
-    private static Arc overrun(EdgePath edge, int index, Arc arc, double pathRadius, double over) {
-        double turn = Math.signum(arc.sweepRad()) * Math.min(0.5, over / pathRadius);
-        double before = !arc.isFullCircle() && edge.startOf(index) == End.OVERRUN && edge.sharpStart(index) ? turn : 0;
-        double after = !arc.isFullCircle() && edge.endOf(index) == End.OVERRUN && edge.sharpEnd(index) ? turn : 0;
-        return new Arc(arc.center(), arc.radiusMm(), arc.startRad() - before, arc.sweepRad() + before + after);
-    }
-
-    private List<PartHit> along(Arc arc, double pathRadius, double stepRad, UsableTool tool) {
-        double sweep = Math.abs(arc.sweepRad());
-        int steps = HitCount.steps(sweep, stepRad);
-        List<PartHit> hits = new ArrayList<>();
-        for (int i = 0; i < (arc.isFullCircle() ? steps : steps + 1); i++) {
-            double angle = arc.startRad() + arc.sweepRad() * i / steps;
-            hits.add(roundHit(arc.center().plus(Point.polar(pathRadius, angle)), tool));
-        }
-        return hits;
-    }
-
-    private static PartHit roundHit(Point at, UsableTool tool) {
-        double angle = AngleFit.angleDeg(tool.tool(), false, 0).orElse(0);
-        return new PartHit(at, angle, HitRole.NIBBLE);
-    }
-
-    /** The tool's hollow of the arc's radius set on the arc, its square's diagonal through the middle of the arc. */
-    private List<PartHit> rounded(Arc arc, UsableTool tool) {
-        double r = tool.tool().cornerRadiusMm();
-        if (arc.sweepRad() <= 0 || arc.sweepRad() > Math.PI / 2 + 1e-6 || Math.abs(r - arc.radiusMm()) > SAME_RADIUS_MM) {
-            return List.of();
-        }
-        double middle = arc.startRad() + arc.sweepRad() / 2;
-        OptionalDouble angle = AngleFit.angleDeg(tool.tool(), tool.turning(), Math.toDegrees(middle) - 45);
-        if (angle.isEmpty()) {
-            return List.of();
-        }
-        Point at = arc.center().plus(Point.polar(tool.tool().lengthMm() / Math.sqrt(2), middle));
-        return List.of(new PartHit(at, angle.getAsDouble(), HitRole.PIERCE));
     }
 }

@@ -28,8 +28,10 @@ final class HitTime {
         for (int i = 1; i < hits.size(); i++) {
             double dx = hits.get(i).at().x() - hits.get(i - 1).at().x();
             double dy = hits.get(i).at().y() - hits.get(i - 1).at().y();
-            boolean nibbles = Math.hypot(dx, dy) <= times.nibblingMaxPitchMm() && times.nibblingPerMin() > 0;
-            total += nibbles ? 60 / times.nibblingPerMin() : single(dx, dy, times);
+            double turn = Math.abs(Math.IEEEremainder(hits.get(i).angleDeg() - hits.get(i - 1).angleDeg(), 360));
+            boolean nibbles = turn < AngleFit.TOLERANCE_DEG && Math.hypot(dx, dy) <= times.nibblingMaxPitchMm() && times.nibblingPerMin() > 0;
+            total += nibbles ? 60 / times.nibblingPerMin()
+                    : Math.max(single(dx, dy, times), times.turnDegPerS() > 0 ? turn / times.turnDegPerS() : 0);
         }
         return total;
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
+import punchwright.engine.geometry.Arc;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
 import punchwright.engine.geometry.Shape;
@@ -31,13 +32,19 @@ final class JointCheck {
 
     State state(MicroJoint joint) {
         Segment edge = edges.stream().min(Comparator.comparingDouble(s -> s.distance(joint.at()))).orElseThrow();
-        double t = edge.start().distance(joint.at()) / edge.lengthMm();
+        double t = edge instanceof Arc arc ? share(arc, joint.at()) : edge.start().distance(joint.at()) / edge.lengthMm();
         Point along = edge.tangentAt(Math.min(1, t)).times(joint.widthMm() / 2 - 0.02);
         int cut = 0;
         for (int i = -1; i <= 1; i++) {
             cut += cut(joint.at().plus(along.times(i))) ? 1 : 0;
         }
         return cut == 0 ? State.STANDS : cut == 3 ? State.GONE : State.HALF_CUT;
+    }
+
+    private static double share(Arc arc, Point p) {
+        double turn = (p.minus(arc.center()).angleRad() - arc.startRad()) * Math.signum(arc.sweepRad());
+        double full = 2 * Math.PI;
+        return (turn % full + full) % full / Math.abs(arc.sweepRad());
     }
 
     private boolean cut(Point p) {

@@ -8,30 +8,35 @@ import java.util.Map;
 
 import punchwright.engine.feature.Feature;
 import punchwright.engine.feature.FeatureKind;
+import punchwright.engine.geometry.Arc;
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.InsideTest;
 import punchwright.engine.geometry.Line;
 import punchwright.engine.geometry.Segment;
 
 /**
- * Where micro-joints hold a part in the skeleton, or a slug in its opening: on straight edges, spread evenly and away from
- * corners; the next joint always goes to the edge whose stretches between joints are longest.
+ * Where micro-joints hold a part in the skeleton, or a slug in its opening: on straight edges (large convex arcs where a part has
+ * no straight edge), spread evenly and away from corners; the next joint always goes to the edge whose stretches between joints are longest.
  */
 final class JointPlan {
 
     /** Shortest edge that takes a joint, mm. */
     static final double SHORTEST_EDGE_MM = 12;
     private static final int LEAST = 2;
+    private static final double LEAST_RADIUS_MM = 10;
     /** Waste up to this width between two edges of the part is a slot. */
     private static final double SLOT_MM = 9;
 
     private JointPlan() {
     }
 
-    /** Joints on the straight edges of the outer contour: feature number to middles in mm from the edge's start. */
+    /** Joints on the edges of the outer contour: feature number to middles in mm from the edge's start. */
     static Map<Integer, List<Double>> outer(List<Feature> features, Contour outer, ToolingRules rules) {
         InsideTest part = new InsideTest(outer, 0.01);
-        List<Feature> edges = features.stream().filter(f -> takes(f) && open(f.path().getFirst(), part)).toList();
+        List<Feature> edges = features.stream().filter(f -> f.kind() == FeatureKind.STRAIGHT_EDGE && takes(f, part)).toList();
+        if (edges.isEmpty()) {
+            edges = features.stream().filter(f -> f.kind() == FeatureKind.ARC_EDGE && takes(f, part)).toList();
+        }
         List<Segment> segments = edges.stream().map(f -> f.path().getFirst()).toList();
         List<List<Double>> joints = spread(segments, Math.max(LEAST, rules.jointsPerPart()));
         Map<Integer, List<Double>> plan = new LinkedHashMap<>();
@@ -41,8 +46,8 @@ final class JointPlan {
         return plan;
     }
 
-    private static boolean takes(Feature f) {
-        return f.kind() == FeatureKind.STRAIGHT_EDGE && f.path().size() == 1 && straight(f.path().getFirst());
+    private static boolean takes(Feature f, InsideTest part) {
+        return f.path().size() == 1 && holds(f.path().getFirst()) && open(f.path().getFirst(), part);
     }
 
     /** Whether there is skeleton to hang on: the waste beside the edge is no narrow slot of the part itself. */
@@ -57,8 +62,10 @@ final class JointPlan {
         return true;
     }
 
-    private static boolean straight(Segment s) {
-        return s instanceof Line && s.lengthMm() >= SHORTEST_EDGE_MM;
+    /** Long straight edges and large convex arcs. */
+    private static boolean holds(Segment s) {
+        boolean form = s instanceof Line || s instanceof Arc arc && arc.sweepRad() > 0 && arc.radiusMm() >= LEAST_RADIUS_MM;
+        return form && s.lengthMm() >= SHORTEST_EDGE_MM;
     }
 
     /** Joints for each segment of an outline; fewer than {@code count} only when no segment takes one. */
@@ -67,7 +74,7 @@ final class JointPlan {
         for (int placed = 0; placed < count; placed++) {
             int best = -1;
             for (int i = 0; i < number.length; i++) {
-                if (straight(segments.get(i)) && (best < 0 || better(segments, number, i, best))) {
+                if (holds(segments.get(i)) && (best < 0 || better(segments, number, i, best))) {
                     best = i;
                 }
             }

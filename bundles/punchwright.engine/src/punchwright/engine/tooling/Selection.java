@@ -6,7 +6,9 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 import punchwright.engine.tooling.SetupProblem.Option;
 import punchwright.engine.tooling.SetupProblem.Solution;
@@ -77,14 +79,14 @@ final class Selection {
     }
 
     private int[] setups(Candidate c) {
-        List<Integer> numbers = new ArrayList<>();
+        Map<String, Set<String>> needs = new TreeMap<>();
+        Map<String, Tool> tools = new TreeMap<>();
         for (Piece p : c.pieces()) {
-            for (String s : c.setups()) {
-                if (s.equals(p.tool().id()) || s.startsWith(p.tool().id() + "@")) {
-                    numbers.add(number(s, p.tool().tool()));
-                }
-            }
+            tools.put(p.tool().id(), p.tool().tool());
+            p.addSetups(needs.computeIfAbsent(p.tool().id(), id -> new TreeSet<>()));
         }
+        List<Integer> numbers = new ArrayList<>();
+        needs.forEach((id, all) -> all.forEach(s -> numbers.add(number(s, tools.get(id)))));
         return numbers.stream().mapToInt(Integer::intValue).distinct().sorted().toArray();
     }
 

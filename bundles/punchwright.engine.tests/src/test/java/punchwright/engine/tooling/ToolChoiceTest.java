@@ -98,9 +98,18 @@ class ToolChoiceTest {
         check(Parts.plate(200, 140).free(c).build("H"), 2);
     }
 
+    /** A rectangular tool that turns cuts along tangents and leaves joints on the arc. */
     @Test
-    void roundPartWithLargeRadius() {
-        OperationList list = ToolChoice.choose(Shop.job(Parts.outline(Contour.circle(new Point(0, 0), 120)).build("I"), 2, Shop.tools()));
+    void roundPartHangsOnJoints() {
+        OperationList list = check(Parts.outline(Contour.circle(new Point(0, 0), 160)).round(0, 0, 20).build("I"), 2);
+        assertEquals(4, list.operations().stream().mapToInt(o -> o.joints().size()).sum());
+    }
+
+    /** Without a turning place only the round tools are left, and the part has no joints. */
+    @Test
+    void roundPartWithoutTurningPlaceHasNoJoints() {
+        List<Tool> fixed = Shop.tools().stream().map(t -> Shop.with(t, AngleFreedom.QUARTER, 0, 2)).toList();
+        OperationList list = check(Parts.outline(Contour.circle(new Point(0, 0), 160)).build("I"), 2, fixed);
         assertTrue(list.findings().stream().anyMatch(f -> f.reason() == ToolingReason.FEW_JOINTS));
     }
 }

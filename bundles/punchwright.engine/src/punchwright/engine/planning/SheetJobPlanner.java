@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.planning;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 
@@ -85,12 +87,17 @@ final class SheetJobPlanner {
 
     /** The first attempt without errors; with none, the one with the fewest. */
     private SheetJob tryWebs(List<PartPlan> parts, List<Finding> fromParts) {
+        Deque<Trial> trials = new ArrayDeque<>(new Trials(parts, thicknessMm, request.rules()).inOrder());
         SheetJob best = null;
-        for (Trial trial : new Trials(parts, thicknessMm, request.rules()).inOrder()) {
+        while (!trials.isEmpty()) {
             progress.check();
+            Trial trial = trials.removeFirst();
             SheetJob job = attempt(parts, best == null ? fromParts : withNote(fromParts, best, trial), trial);
             if (job.errors() == 0) {
                 return job;
+            }
+            if (!trial.oneDirection() && job.loading().findings().stream().anyMatch(Finding::isError)) {
+                trials.addFirst(trial.inOneDirection());
             }
             best = best == null || job.errors() < best.errors() ? job : best;
         }

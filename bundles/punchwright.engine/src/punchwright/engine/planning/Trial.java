@@ -15,4 +15,9 @@ record Trial(double webMm, boolean shared, boolean oneDirection) {
     List<Double> anglesDeg(PartDemand demand) {
         return oneDirection ? demand.anglesDeg().subList(0, 1) : demand.anglesDeg();
     }
+
+    /** The same web with each part in one direction. */
+    Trial inOneDirection() {
+        return new Trial(webMm, shared, true);
+    }
 }

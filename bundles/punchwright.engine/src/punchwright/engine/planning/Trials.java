@@ -10,8 +10,8 @@ import punchwright.engine.tooling.PartHit;
 
 /**
  * The ways to lay out parts, in the order of material they use: webs as wide as one slitting cut, so that neighbours share it;
- * webs as wide as the farthest reach of any hit; webs with a strip of skeleton between two cuts; and this last with each part
- * in one direction, for tools that cannot be turned.
+ * webs as wide as the farthest reach of any hit; webs with a strip of skeleton between two cuts. Where tools find no place
+ * because parts lie in several directions, the same web is tried with each part in one direction next.
  */
 final class Trials {
 
@@ -35,7 +35,6 @@ final class Trials {
         }
         trials.add(new Trial(reach, true, false));
         trials.add(new Trial(apart, false, false));
-        trials.add(new Trial(apart, false, true));
         return trials;
     }
 

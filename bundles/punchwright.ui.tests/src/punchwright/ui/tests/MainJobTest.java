@@ -30,7 +30,10 @@ import punchwright.model.work.Order;
 import punchwright.ui.editor.Editors;
 import punchwright.ui.explorer.ExplorerView;
 import punchwright.ui.findings.FindingsView;
+import punchwright.ui.form.Edits;
+import punchwright.ui.form.Uses;
 import punchwright.ui.job.Background;
+import punchwright.ui.job.Exporting;
 import punchwright.ui.job.Planning;
 import punchwright.ui.library.LibraryEditor;
 import punchwright.ui.library.ShopKind;
@@ -38,6 +41,7 @@ import punchwright.ui.part.PartEditor;
 import punchwright.ui.plan.PlanEditor;
 import punchwright.ui.session.OpenFile;
 import punchwright.ui.session.Session;
+import punchwright.ui.text.Texts;
 
 /** The main job in the real workbench: keep the library, plan an order, look at the plan. */
 class MainJobTest {
@@ -110,6 +114,28 @@ class MainJobTest {
     }
 
     @Test
+    void severalRecordsAreChangedAtOnceAndUndoneAtOnce() {
+        Tool first = tool("r4");
+        LibraryEditor editor = library(first);
+        editor.select(List.of(first, tool("r5"), tool("r6")));
+        Ui.settle();
+        type(Ui.field(shell(), "price", Text.class), "99");
+        assertEquals(99, tool("r4").getPrice());
+        assertEquals(99, tool("r6").getPrice());
+        assertEquals(140, tool("r8").getPrice());
+        session.fileOf(first).undo();
+        assertEquals(140, tool("r4").getPrice());
+        assertEquals(140, tool("r6").getPrice());
+    }
+
+    @Test
+    void aRecordInUseStaysAndItsUsersAreNamed() {
+        assertEquals(1, Uses.of(session.workspace().library().getMaterials().get(0)).stream().filter(u -> u.contains("Base plate")).count());
+        assertFalse(new Edits(session.fileOf(tool("r4"))).remove(session.workspace().library().getMaterials()));
+        assertTrue(new Edits(session.fileOf(tool("r4"))).remove(List.of(tool("r4"))));
+    }
+
+    @Test
     void unreadableFigureChangesNothing() {
         Tool tool = tool("r8");
         LibraryEditor editor = library(tool);
@@ -164,6 +190,17 @@ class MainJobTest {
         clickSelects(editor, layout, 0);
         Ui.picture("plan");
         assertTrue(Files.exists(folder.resolve("plans").resolve(plan.getId() + ".pwplan")));
+    }
+
+    @Test
+    void sheetsOfAPlannedOrderAreWritten() {
+        plan();
+        Ui.closeWhenOpen(Texts.of("export.title"));
+        Exporting.start(Ui.window(), session.workspace().orders().get(0));
+        Path out = folder.resolve("out");
+        Ui.until("the workbooks", () -> Files.exists(out.resolve("cost-roll-up-O-1.xlsx")) && Files.exists(out.resolve("process-sheet-O-1-north.xlsx")));
+        Ui.until("the end of the job", () -> Job.getJobManager().find(Background.FAMILY).length == 0);
+        Ui.settle();
     }
 
     private static void clickSelects(PlanEditor editor, Layout layout, int number) {

@@ -118,6 +118,23 @@ final class Ui {
         }
     }
 
+    /** Closes a dialog of this title as soon as it is open. */
+    static void closeWhenOpen(String title) {
+        Display display = Display.getCurrent();
+        display.timerExec(200, new Runnable() {
+            @Override
+            public void run() {
+                for (Shell shell : display.getShells()) {
+                    if (!shell.isDisposed() && title.equals(shell.getText())) {
+                        shell.close();
+                        return;
+                    }
+                }
+                display.timerExec(200, this);
+            }
+        });
+    }
+
     /** Puts a picture of the window beside the test results. */
     static void picture(String name) {
         Shell shell = window().getShell();

@@ -35,6 +35,7 @@ public final class FindingsView extends ViewPart {
     private List<FindingRow> all = List.of();
     private final Runnable follower = this::queue;
     private int queued;
+    private int scanned;
     private Scan scan;
 
     @Override
@@ -91,6 +92,7 @@ public final class FindingsView extends ViewPart {
     private void take(List<FindingRow> rows) {
         if (!findings.table().control().isDisposed()) {
             all = List.copyOf(rows);
+            scanned = queued;
             show();
         }
     }
@@ -117,6 +119,11 @@ public final class FindingsView extends ViewPart {
                 editor.focus(row.feature());
             }
         });
+    }
+
+    /** Whether the last scan is done. */
+    public boolean isScanned() {
+        return scanned == queued && queued > 0;
     }
 
     /** The rows shown, for tests. */

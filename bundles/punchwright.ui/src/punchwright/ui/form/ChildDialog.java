@@ -49,7 +49,7 @@ final class ChildDialog extends Dialog {
     protected Control createDialogArea(Composite parent) {
         Composite area = (Composite) super.createDialogArea(parent);
         FieldGroup all = Fields.all(object.eClass());
-        ObjectForm form = new ObjectForm(area, List.of(all), currency, reference -> Candidates.of(reference, object));
+        ObjectForm form = new ObjectForm(area, List.of(all), currency);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(form);
         form.setInput(file, object);
         return area;

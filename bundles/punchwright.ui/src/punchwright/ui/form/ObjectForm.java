@@ -3,7 +3,6 @@ package punchwright.ui.form;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.ecore.EObject;
@@ -37,7 +36,6 @@ public final class ObjectForm extends Composite {
     private final Composite body;
     private final FormGrid grid;
     private final String currency;
-    private final Function<EReference, List<? extends EObject>> candidates;
     private final List<Control> extras = new ArrayList<>();
     private final List<Runnable> onShow = new ArrayList<>();
     private OpenFile file;
@@ -59,13 +57,10 @@ public final class ObjectForm extends Composite {
      *
      * @param groups     what it shows
      * @param currency   currency of money fields
-     * @param candidates what a reference can point to
      */
-    public ObjectForm(Composite parent, List<FieldGroup> groups, String currency,
-            Function<EReference, List<? extends EObject>> candidates) {
+    public ObjectForm(Composite parent, List<FieldGroup> groups, String currency) {
         super(parent, SWT.NONE);
         this.currency = currency;
-        this.candidates = candidates;
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(this);
         verdicts = new VerdictLine(this);
         GridDataFactory.fillDefaults().grab(true, false).exclude(groups.isEmpty()).applyTo(verdicts);
@@ -247,7 +242,7 @@ public final class ObjectForm extends Composite {
 
         @Override
         public List<? extends EObject> candidates(EReference reference) {
-            return candidates.apply(reference);
+            return Candidates.of(reference, object);
         }
     }
 }

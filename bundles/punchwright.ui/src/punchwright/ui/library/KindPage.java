@@ -21,7 +21,6 @@ import org.eclipse.swt.widgets.ToolItem;
 
 import punchwright.model.shop.Library;
 import punchwright.model.shop.Named;
-import punchwright.ui.form.Candidates;
 import punchwright.ui.form.ChildList;
 import punchwright.ui.form.Edits;
 import punchwright.ui.form.Fields;
@@ -73,7 +72,7 @@ final class KindPage extends Composite {
         GridLayoutFactory.fillDefaults().applyTo(right);
         picture = new PictureCanvas(right);
         GridDataFactory.fillDefaults().grab(true, false).hint(300, 190).applyTo(picture);
-        form = new ObjectForm(right, kind.groups(), library.getCurrency(), this::candidates);
+        form = new ObjectForm(right, kind.groups(), library.getCurrency());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(form);
         kind.children().forEach(this::childList);
         sash.setWeights(52, 48);
@@ -108,7 +107,7 @@ final class KindPage extends Composite {
         });
         GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
         count = new Label(parent, SWT.RIGHT);
-        GridDataFactory.fillDefaults().hint(90, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(count);
+        GridDataFactory.fillDefaults().hint(112, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(count);
         ToolBar tools = new ToolBar(parent, SWT.FLAT);
         item(tools, Icons.ADD, "record.add", this::add);
         item(tools, Icons.DUPLICATE, "record.duplicate", this::duplicate);
@@ -125,10 +124,6 @@ final class KindPage extends Composite {
     @SuppressWarnings("unchecked")
     private List<EObject> records() {
         return (List<EObject>) library.eGet(kind.list());
-    }
-
-    private List<? extends EObject> candidates(EReference reference) {
-        return Candidates.of(reference, form.object());
     }
 
     private void queueRefresh() {
@@ -170,6 +165,13 @@ final class KindPage extends Composite {
             filter.setText("");
             table.select(record);
         }
+    }
+
+    /** Selects several records; a change in the form goes to all of them. */
+    void select(List<? extends EObject> records) {
+        filter.setText("");
+        table.markOnly(List.copyOf(records));
+        show(table.first());
     }
 
     /** Gives the focus to a field of the selected record. */

@@ -2,6 +2,7 @@
 package punchwright.ui.library;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 
 import org.eclipse.emf.ecore.EObject;
@@ -84,8 +85,22 @@ public final class LibraryEditor extends FileEditor {
         }
     }
 
-    /** The page of a kind, for tests. */
-    KindPage page(ShopKind kind) {
+    /** Number of records that the table of a kind shows. */
+    public int shownRecords(ShopKind kind) {
+        return page(kind).table().shownCount();
+    }
+
+    /** Selects several records of one kind. */
+    public void select(List<? extends EObject> records) {
+        reveal(records.get(0));
+        for (ShopKind kind : ShopKind.values()) {
+            if (records.get(0).eContainmentFeature() == kind.list()) {
+                page(kind).select(records);
+            }
+        }
+    }
+
+    private KindPage page(ShopKind kind) {
         show(kind);
         return (KindPage) tabs.get(kind).getControl();
     }

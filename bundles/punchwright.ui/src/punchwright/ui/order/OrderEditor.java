@@ -13,7 +13,6 @@ import punchwright.model.shop.Library;
 import punchwright.model.work.Order;
 import punchwright.model.work.WorkPackage;
 import punchwright.ui.editor.FileEditor;
-import punchwright.ui.form.Candidates;
 import punchwright.ui.form.ChildList;
 import punchwright.ui.form.Fields;
 import punchwright.ui.form.ObjectForm;
@@ -34,9 +33,9 @@ public final class OrderEditor extends FileEditor {
         String currency = Session.current().map(s -> s.workspace().library()).map(Library::getCurrency).orElse("");
         SashForm above = new SashForm(sash, SWT.HORIZONTAL);
         form = new ObjectForm(above, List.of(Fields.group("group.general", WorkPackage.Literals.ORDER, "name", "id", "number", "customer",
-                "received", "dueDate", "state", "notes")), currency, r -> Candidates.of(r, file().root()));
+                "received", "dueDate", "state", "notes")), currency);
         EReference lines = WorkPackage.Literals.ORDER__LINES;
-        ObjectForm wanted = new ObjectForm(above, List.of(), currency, r -> Candidates.of(r, file().root()));
+        ObjectForm wanted = new ObjectForm(above, List.of(), currency);
         new ChildList(wanted, lines, currency,
                 Fields.columns(lines.getEReferenceType(), currency, "item 220", "quantity 80", "lots 100", "dueDate 90"));
         form.setInput(file(), file().root());

@@ -20,7 +20,6 @@ import punchwright.model.work.Item;
 import punchwright.model.work.Part;
 import punchwright.model.work.WorkPackage;
 import punchwright.ui.editor.FileEditor;
-import punchwright.ui.form.Candidates;
 import punchwright.ui.form.ChildList;
 import punchwright.ui.form.FieldGroup;
 import punchwright.ui.form.Fields;
@@ -81,7 +80,7 @@ public final class PartEditor extends FileEditor {
                 Fields.group("group.general", WorkPackage.Literals.PART, "name", "id", "number", "revision", "state", "material",
                         "thicknessMm", "notes"),
                 Fields.group("group.demands", WorkPackage.Literals.PART, "grain", "visibleFace", "burrSide", "mirrorAllowed"));
-        ObjectForm made = new ObjectForm(parent, groups, currency(), r -> Candidates.of(r, item()));
+        ObjectForm made = new ObjectForm(parent, groups, currency());
         list(made, WorkPackage.Literals.PART__FORMS, "kind 110", "xMm:2 70", "yMm:2 70", "lengthMm:2 70", "heightMm:2 70", "thread 60");
         list(made, WorkPackage.Literals.PART__SECONDARY, "rate 130", "units:1 70", "minutesPerPiece:1 90");
         made.setInput(file(), item());
@@ -89,7 +88,7 @@ public final class PartEditor extends FileEditor {
     }
 
     private ObjectForm shapeForm(Composite parent, Part part) {
-        ObjectForm made = new ObjectForm(parent, List.of(Fields.all(part.getShape().eClass())), currency(), r -> Candidates.of(r, item()));
+        ObjectForm made = new ObjectForm(parent, List.of(Fields.all(part.getShape().eClass())), currency());
         if (part.getShape().eClass().getEStructuralFeature("holes") instanceof EReference holes) {
             list(made, holes, "shape 80", "sizeMm:2 70", "widthMm:2 70", "xMm:2 70", "yMm:2 70", "countX 50", "countY 50", "pitchXMm:2 70",
                     "pitchYMm:2 70");
@@ -99,8 +98,7 @@ public final class PartEditor extends FileEditor {
     }
 
     private ObjectForm itemForm(Composite parent) {
-        ObjectForm made = new ObjectForm(parent, List.of(Fields.all(item().eClass())), currency(),
-                r -> Candidates.of(r, item()));
+        ObjectForm made = new ObjectForm(parent, List.of(Fields.all(item().eClass())), currency());
         if (item() instanceof Assembly) {
             list(made, WorkPackage.Literals.ASSEMBLY__ITEMS, "item 240", "quantity 80");
         }

@@ -42,7 +42,8 @@ public final class PlanEditor extends FileEditor {
     private PlanTabs tabs;
     private Layout layout;
 
-    private Plan plan() {
+    /** The plan shown. */
+    public Plan plan() {
         return (Plan) file().root();
     }
 

@@ -86,9 +86,11 @@ final class DrawingInterpreter {
         }
     }
 
+    /** Takes the curves out of the list, so that raw and plane geometry do not lie in memory together. */
     private List<Piece> pieces(List<DrawnCurve> curves, Scaling scaling) {
         List<Piece> pieces = new ArrayList<>(curves.size());
-        for (DrawnCurve c : curves) {
+        for (int i = 0; i < curves.size(); i++) {
+            DrawnCurve c = curves.set(i, null);
             List<Segment> segments = PlaneCurves.segments(c, scaling, CURVE_ERROR_MM);
             if (segments.isEmpty()) {
                 upright++;

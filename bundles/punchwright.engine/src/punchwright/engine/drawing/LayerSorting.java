@@ -15,12 +15,16 @@ import punchwright.engine.drawing.dxf.RawDrawing;
 import punchwright.engine.drawing.dxf.Style;
 import punchwright.engine.finding.FindingCollector;
 
-/** Sorts the curves of a drawing by meaning and leaves out hidden ones, with a count of each layer left out. */
+/**
+ * Sorts the curves of a drawing by meaning and leaves out hidden ones, with a count of each layer left out. Takes the curves
+ * out of the raw drawing, so that a large one does not lie in memory twice.
+ */
 final class LayerSorting {
 
     private static final int WHITE = 7;
 
-    private final RawDrawing raw;
+    private final Map<String, Layer> layers;
+    private final int total;
     private final DrawingOptions options;
     private final Map<Style, LayerMeaning> known = new HashMap<>();
     private final List<DrawnCurve> cut = new ArrayList<>();
@@ -29,9 +33,14 @@ final class LayerSorting {
     private final Map<String, Integer> notCut = new TreeMap<>();
 
     LayerSorting(RawDrawing raw, DrawingOptions options) {
-        this.raw = raw;
+        this.layers = raw.layers();
+        this.total = raw.curves().size();
         this.options = options;
-        raw.curves().forEach(this::sort);
+        List<DrawnCurve> curves = raw.curves();
+        for (int i = 0; i < total; i++) {
+            sort(curves.get(i));
+            curves.set(i, null);
+        }
     }
 
     private void sort(DrawnCurve curve) {
@@ -50,7 +59,7 @@ final class LayerSorting {
     }
 
     private Layer layer(Style style) {
-        return raw.layers().get(style.layer().toUpperCase(Locale.ROOT));
+        return layers.get(style.layer().toUpperCase(Locale.ROOT));
     }
 
     private boolean isHidden(Style style) {
@@ -80,7 +89,7 @@ final class LayerSorting {
     }
 
     int leftOutCurves() {
-        return raw.curves().size() - cut.size();
+        return total - cut.size();
     }
 
     void report(FindingCollector findings) {

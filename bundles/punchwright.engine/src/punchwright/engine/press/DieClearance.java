@@ -105,7 +105,8 @@ public final class DieClearance {
 
     private static Figure figure(ClearanceRule rule, Material m, double t) {
         String formula = switch (rule) {
-            case OEHLER_KAISER -> String.format(Locale.ROOT, "2 u, u = c t sqrt(tau/10), c %.3f, t %.2f mm, tau %.0f MPa", USUAL_C,
+            case OEHLER_KAISER -> String.format(Locale.ROOT, "2 u, u = c t sqrt(tau/10), c %.3f, t %.2f mm, tau %.0f MPa",
+                    USUAL_C,
                     t, m.shearMPa());
             case ALLOWANCE -> String.format(Locale.ROOT, "2 a t, a %.3f, t %.2f mm", allowance(m.group()), t);
             case PERCENT -> String.format(Locale.ROOT, "%.1f %% of %.2f mm", m.clearancePercent(), t);

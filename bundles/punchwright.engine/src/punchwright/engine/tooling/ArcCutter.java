@@ -95,7 +95,8 @@ final class ArcCutter {
             if (set.isEmpty()) {
                 return List.of();
             }
-            hits.add(new PartHit(arc.center().plus(Point.polar(arc.radiusMm() + across / 2, a)), set.getAsDouble(), HitRole.SLIT));
+            hits.add(new PartHit(arc.center().plus(Point.polar(arc.radiusMm() + across / 2, a)), set.getAsDouble(),
+                    HitRole.SLIT));
         }
         return hits;
     }
@@ -104,7 +105,8 @@ final class ArcCutter {
      * First and last tangent, rad, of each stretch between joints. A hit ends flush at a joint or where material follows, and
      * may run over the end of the arc elsewhere.
      */
-    private List<double[]> stretches(EdgePath path, int index, Arc arc, List<Double> joints, double reach, double seen, double over) {
+    private List<double[]> stretches(EdgePath path, int index, Arc arc, List<Double> joints, double reach, double seen,
+            double over) {
         double r = arc.radiusMm();
         double half = rules.microJointMm() / 2 / r;
         double end = arc.startRad() + arc.sweepRad();

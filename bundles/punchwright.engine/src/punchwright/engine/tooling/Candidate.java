@@ -23,7 +23,8 @@ import punchwright.engine.geometry.Point;
 record Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, double seconds, double wear, double reachMm,
         Loose loose, String why, List<Candidate> each) {
 
-    Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, double seconds, double wear, double reachMm, Loose loose,
+    Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, double seconds, double wear, double reachMm,
+            Loose loose,
             String why) {
         this(feature, pieces, joints, seconds, wear, reachMm, loose, why, List.of());
     }

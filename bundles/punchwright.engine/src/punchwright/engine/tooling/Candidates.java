@@ -78,7 +78,8 @@ final class Candidates {
         }
         List<List<Candidate>> single = unit.members().stream().map(f -> of(new Unit(f, List.of(f)))).toList();
         for (Candidate first : single.getFirst()) {
-            List<Candidate> each = single.stream().map(list -> list.stream().filter(c -> c.setups().equals(first.setups())).findFirst()
+            List<Candidate> each = single.stream().map(list -> list.stream().filter(c -> c.setups().equals(first.setups()))
+                    .findFirst()
                     .orElse(null)).toList();
             if (each.stream().allMatch(c -> c != null)) {
                 all.add(oneByOne(unit, each));

@@ -118,7 +118,8 @@ final class ClusterFinder {
     private static List<Point> punches(Tool tool, double angleDeg) {
         Pose turn = Pose.at(0, 0, angleDeg);
         return tool.cluster().stream().map(turn::apply)
-                .sorted(Comparator.comparingDouble((Point p) -> Math.rint(p.y() / CELL_MM)).thenComparingDouble(Point::x)).toList();
+                .sorted(Comparator.comparingDouble((Point p) -> Math.rint(p.y() / CELL_MM)).thenComparingDouble(Point::x))
+                        .toList();
     }
 
     /** One punch of the cluster as a tool of its own, set to the cluster's angle. */

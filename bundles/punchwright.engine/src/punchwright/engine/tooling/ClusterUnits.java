@@ -20,8 +20,10 @@ final class ClusterUnits {
         List<Unit> rest = new ArrayList<>(units);
         List<Unit> grouped = new ArrayList<>();
         ClusterFinder finder = new ClusterFinder(rules);
-        List<UsableTool> clusters = tools.stream().filter(t -> t.tool().shape() == ToolShape.CLUSTER && t.tool().cluster().size() > 1)
-                .sorted(Comparator.comparingInt((UsableTool t) -> -t.tool().cluster().size()).thenComparing(UsableTool::id)).toList();
+        List<UsableTool> clusters = tools.stream()
+                .filter(t -> t.tool().shape() == ToolShape.CLUSTER && t.tool().cluster().size() > 1)
+                .sorted(Comparator.comparingInt((UsableTool t) -> -t.tool().cluster().size()).thenComparing(UsableTool::id))
+                .toList();
         for (UsableTool tool : clusters) {
             List<Feature> openings = rest.stream().filter(u -> u.feature().isOpening()).map(Unit::feature).toList();
             ClusterFinder.Found found = finder.find(tool, openings);

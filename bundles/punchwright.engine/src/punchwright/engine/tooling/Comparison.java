@@ -29,7 +29,8 @@ final class Comparison {
             for (int c = 0; c < candidates.get(i).size(); c++) {
                 alternatives.add(alternative(candidates.get(i).get(c), c == chosen[i]));
             }
-            all.add(new FeatureWays(units.get(i).members(), alternatives, passedOver(units.get(i), candidates.get(i), chosen[i])));
+            all.add(new FeatureWays(units.get(i).members(), alternatives, passedOver(units.get(i), candidates.get(i),
+                    chosen[i])));
         }
         return all;
     }
@@ -69,7 +70,8 @@ final class Comparison {
         }
         Candidate with = list.stream().filter(c -> uses(c, tool)).findFirst().orElse(null);
         if (with != null && best != null) {
-            return Finding.of(ToolingReason.DEARER, tool.name(), with.cost(weights), best.cost(weights), with.hits(), best.hits());
+            return Finding.of(ToolingReason.DEARER, tool.name(), with.cost(weights), best.cost(weights), with.hits(),
+                    best.hits());
         }
         if (new ExactHit(job.rules()).matches(f, tool)) {
             return Finding.of(ToolingReason.ANGLE, tool.name(), f.angleDeg(), tool.name());

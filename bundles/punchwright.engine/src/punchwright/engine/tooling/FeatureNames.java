@@ -20,7 +20,8 @@ final class FeatureNames {
         String kind = f.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         String size = Math.abs(f.lengthMm() - f.widthMm()) < 1e-9 || f.widthMm() <= 0 ? number(f.lengthMm())
                 : number(f.lengthMm()) + " x " + number(f.widthMm());
-        return kind + " " + size + " mm" + (f.form() == null || f.form().isEmpty() ? "" : ", " + f.form().toLowerCase(Locale.ROOT));
+        return kind + " " + size + " mm" + (f.form() == null || f.form().isEmpty() ? ""
+                : ", " + f.form().toLowerCase(Locale.ROOT));
     }
 
     static String number(double mm) {

@@ -29,7 +29,8 @@ final class HitTime {
             double dx = hits.get(i).at().x() - hits.get(i - 1).at().x();
             double dy = hits.get(i).at().y() - hits.get(i - 1).at().y();
             double turn = Math.abs(Math.IEEEremainder(hits.get(i).angleDeg() - hits.get(i - 1).angleDeg(), 360));
-            boolean nibbles = turn < AngleFit.TOLERANCE_DEG && Math.hypot(dx, dy) <= times.nibblingMaxPitchMm() && times.nibblingPerMin() > 0;
+            boolean nibbles = turn < AngleFit.TOLERANCE_DEG && Math.hypot(dx, dy) <= times.nibblingMaxPitchMm()
+                    && times.nibblingPerMin() > 0;
             total += nibbles ? 60 / times.nibblingPerMin()
                     : Math.max(single(dx, dy, times), times.turnDegPerS() > 0 ? turn / times.turnDegPerS() : 0);
         }

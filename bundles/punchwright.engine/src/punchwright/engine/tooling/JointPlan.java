@@ -16,7 +16,8 @@ import punchwright.engine.geometry.Segment;
 
 /**
  * Where micro-joints hold a part in the skeleton, or a slug in its opening: on straight edges (large convex arcs where a part has
- * no straight edge), spread evenly and away from corners; the next joint always goes to the edge whose stretches between joints are longest.
+ * no straight edge), spread evenly and away from corners; the next joint always goes to the edge whose stretches between joints
+ * are longest.
  */
 final class JointPlan {
 

@@ -64,7 +64,8 @@ final class OperationsOf {
             List<PartHit> hits = made(p);
             UsableTool t = p.tool();
             if (!hits.isEmpty()) {
-                operations.add(new Operation(operations.size() + 1, nearest(unit, p), t.tool(), p.kind(), hits, standing, t.forceN(),
+                operations.add(new Operation(operations.size() + 1, nearest(unit, p), t.tool(), p.kind(), hits, standing,
+                        t.forceN(),
                         t.strippingN(), t.clearanceNeedMm(), t.clearanceMm(), why));
                 standing = List.of();
             }
@@ -81,7 +82,8 @@ final class OperationsOf {
             if (o.tool().id().equals(tool)) {
                 List<MicroJoint> all = new ArrayList<>(o.joints());
                 all.addAll(more);
-                operations.set(i, new Operation(o.number(), o.feature(), o.tool(), o.kind(), o.hits(), all, o.forceN(), o.strippingN(),
+                operations.set(i, new Operation(o.number(), o.feature(), o.tool(), o.kind(), o.hits(), all, o.forceN(),
+                        o.strippingN(),
                         o.clearanceNeedMm(), o.clearanceMm(), o.why()));
                 return;
             }

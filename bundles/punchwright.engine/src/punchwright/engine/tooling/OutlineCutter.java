@@ -18,7 +18,8 @@ import punchwright.engine.tooling.HitReducer.ToolHit;
 /**
  * Ways to cut an edge or the outline of an opening segment by segment.
  *
- * <p>Every usable tool is tried on every segment ({@link EdgeCutter}). Then, for one base tool after the other, each segment takes
+ * <p>Every usable tool is tried on every segment ({@link EdgeCutter}). Then, for one base tool after the other, each segment
+ * takes
  * the base tool where it can, else a tool already taken, else the cheapest; hits that others make needless are dropped. The
  * result is one set of pieces for each base tool, cheapest first.
  */

@@ -18,7 +18,8 @@ import punchwright.engine.geometry.Shape;
 /**
  * Guards the part: a hit may touch its edge but not enter it by more than a tolerance.
  *
- * <p>Round punches by exact distance from the axis to the part's edge; all others with the JTS library: the part less a rim of the
+ * <p>Round punches by exact distance from the axis to the part's edge; all others with the JTS library: the part less a rim of
+ * the
  * tolerance must not meet the punch.
  */
 final class PartGuard {

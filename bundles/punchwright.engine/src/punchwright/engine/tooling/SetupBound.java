@@ -7,7 +7,8 @@ import java.util.List;
 import punchwright.engine.tooling.SetupProblem.Option;
 
 /**
- * Lower bound for {@link SetupProblem}: the cost of every free set-up is shared out among the tasks, no more than it costs in all;
+ * Lower bound for {@link SetupProblem}: the cost of every free set-up is shared out among the tasks, no more than it costs in
+ * all;
  * each task then takes its cheapest option on its own. Any sharing gives a bound; subgradient steps look for the best one. This
  * is the linear-programming dual of facility location (Erlenkotter, Operations Research 26, 1978, from memory), for options that
  * need several set-ups.

@@ -94,7 +94,8 @@ final class SetupSolver {
             scale = value > highest + 1e-9 ? scale : 0.9 * scale;
             highest = Math.max(highest, value);
             int gradient = count(state, choice, used);
-            bound.step(state, choice, scale * Math.max(1e-6, Math.min(bestCost, highest * 2 + 1) - value) / Math.max(1, gradient));
+            bound.step(state, choice, scale * Math.max(1e-6, Math.min(bestCost, highest * 2 + 1) - value) / Math.max(1,
+                    gradient));
         }
         return bound.value(state, choice) >= bestCost - 1e-9;
     }
@@ -114,7 +115,8 @@ final class SetupSolver {
     private int branch(byte[] state, int[] used) {
         int branch = -1;
         for (int s = 0; s < state.length; s++) {
-            if (state[s] == SetupBound.FREE && (branch < 0 || problem.setupCost()[s] * used[s] > problem.setupCost()[branch] * used[branch])) {
+            if (state[s] == SetupBound.FREE && (branch < 0
+                    || problem.setupCost()[s] * used[s] > problem.setupCost()[branch] * used[branch])) {
                 branch = s;
             }
         }

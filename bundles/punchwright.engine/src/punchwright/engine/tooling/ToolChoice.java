@@ -62,7 +62,8 @@ public final class ToolChoice {
             }
         }
         OperationList operations = new OperationsOf(job, units, candidates, result.chosen(), findings).list(ways.guard());
-        List<FeatureWays> all = withWays ? new Comparison(job, limits, weights).ways(units, candidates, result.chosen()) : List.of();
+        List<FeatureWays> all = withWays ? new Comparison(job, limits, weights).ways(units, candidates, result.chosen())
+                : List.of();
         return new ToolWeighing(operations, all, result.cost(), result.bound());
     }
 
@@ -85,7 +86,8 @@ public final class ToolChoice {
         List<Candidate> kept = list.stream().filter(c -> pins.stream()
                 .allMatch(id -> c.pieces().stream().anyMatch(p -> p.tool().id().equals(id)))).toList();
         if (kept.isEmpty() && !list.isEmpty() && unit.members().size() == 1) {
-            findings.add(Finding.at(unit.feature().center(), ToolingReason.PIN, subject(unit.feature()), String.join(", ", pins)));
+            findings.add(Finding.at(unit.feature().center(), ToolingReason.PIN, subject(unit.feature()), String.join(", ",
+                    pins)));
             return list;
         }
         return kept;

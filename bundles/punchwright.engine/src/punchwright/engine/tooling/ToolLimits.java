@@ -54,8 +54,10 @@ final class ToolLimits {
         double force = forceN(tool);
         double need = DieClearance.totalMm(job.material(), job.thicknessMm());
         double clearance = DieClearance.nearestMm(tool.clearancesTotalMm(), need);
-        Optional<Finding> refusal = onHand(tool).or(() -> tool.shape().forms() ? Optional.empty() : cutting(tool, force, need, clearance))
-                .or(() -> seats.refusal(tool.name(), ToolFootprint.circumscribedDiameterMm(tool), force * job.rules().forceReserve()));
+        Optional<Finding> refusal = onHand(tool).or(() -> tool.shape().forms() ? Optional.empty() : cutting(tool, force, need,
+                clearance))
+                .or(() -> seats.refusal(tool.name(), ToolFootprint.circumscribedDiameterMm(tool), force * job.rules()
+                        .forceReserve()));
         if (refusal.isPresent()) {
             refused.put(tool.id(), refusal.get());
         } else {
@@ -87,7 +89,8 @@ final class ToolLimits {
             warnings.addAll(DieClearance.effect(tool.name(), clearance, need));
         }
         boolean forms = tool.shape().forms();
-        return new UsableTool(tool, new Footprint(tool), force, forms ? 0 : StrippingForce.byShareN(force, share), forms ? 0 : need,
+        return new UsableTool(tool, new Footprint(tool), force, forms ? 0 : StrippingForce.byShareN(force, share), forms ? 0
+                : need,
                 forms || Double.isNaN(clearance) ? 0 : clearance, turning, wear, hitsLeft(tool), warnings);
     }
 
@@ -108,7 +111,8 @@ final class ToolLimits {
         double least = SmallestFeature.byCustomMm(job.material(), job.thicknessMm());
         double width = Math.min(tool.lengthMm(), tool.widthMm());
         if (tool.shape() != ToolShape.FREE_CONTOUR && width < least - 1e-6) {
-            return Optional.of(Finding.of(ToolingReason.SMALL, tool.name(), width, least, job.thicknessMm(), job.material().grade()));
+            return Optional.of(Finding.of(ToolingReason.SMALL, tool.name(), width, least, job.thicknessMm(), job.material()
+                    .grade()));
         }
         double stress = SmallestFeature.punchStressMPa(force, ToolFootprint.areaMm2(tool));
         if (stress > SmallestFeature.PERMITTED_STRESS_MPA) {

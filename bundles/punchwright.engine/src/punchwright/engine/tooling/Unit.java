@@ -10,7 +10,8 @@ import punchwright.engine.feature.FeatureSet;
 import punchwright.engine.geometry.Segment;
 
 /**
- * What is made together: one feature, openings that a cluster tool hits together, or neighbouring edges of the outer contour that meet
+ * What is made together: one feature, openings that a cluster tool hits together, or neighbouring edges of the outer contour
+ * that meet
  * in corners where the waste is convex (the sides of a notch), since one hit may cut several of them.
  *
  * @param feature what is made; for several edges a feature with their joined path and the first one's number
@@ -69,7 +70,8 @@ record Unit(Feature feature, List<Feature> members, ClusterFinder.Found cluster)
             Feature first = run.getFirst();
             FeatureKind kind = run.size() == 2 ? FeatureKind.CORNER_NOTCH : FeatureKind.EDGE_NOTCH;
             List<Segment> path = run.stream().flatMap(f -> f.path().stream()).toList();
-            units.add(new Unit(new Feature(first.number(), kind, path.get(path.size() / 2).pointAt(0.5), first.angleDeg(), length, 0,
+            units.add(new Unit(new Feature(first.number(), kind, path.get(path.size() / 2).pointAt(0.5), first.angleDeg(),
+                    length, 0,
                     0, null, path, ""), List.copyOf(run)));
         }
         run.clear();

@@ -62,7 +62,8 @@ final class Ways {
                     && Math.abs(t.tool().widthMm() - feature.widthMm()) <= job.rules().sizeToleranceMm() + 1e-9;
             if (fits) {
                 AngleFit.angleDeg(t.tool(), t.turning(), feature.angleDeg()).ifPresent(a -> add(feature,
-                        List.of(Pieces.of(feature, t, List.of(new PartHit(feature.center(), a, HitRole.FORM)))), List.of(), Loose.NONE,
+                        List.of(Pieces.of(feature, t, List.of(new PartHit(feature.center(), a, HitRole.FORM)))), List.of(),
+                        Loose.NONE,
                         "forming tool of this kind and size"));
             }
         }
@@ -71,7 +72,8 @@ final class Ways {
     private void addExact(Feature feature) {
         for (UsableTool t : tools) {
             Optional<PartHit> hit = exact.find(feature, t.tool(), t.turning());
-            hit.ifPresent(h -> add(feature, List.of(Pieces.of(feature, t, List.of(h))), List.of(), Loose.NONE, "one hit makes it"));
+            hit.ifPresent(h -> add(feature, List.of(Pieces.of(feature, t, List.of(h))), List.of(), Loose.NONE,
+                    "one hit makes it"));
         }
     }
 

@@ -38,7 +38,8 @@ final class WhyNot {
         }
         double least = SmallestFeature.byCustomMm(job.material(), job.thicknessMm());
         if (feature.isOpening() && Math.min(feature.lengthMm(), feature.widthMm()) < least - 1e-6) {
-            return Finding.at(feature.center(), ToolingReason.SMALL_OPENING, subject, Math.min(feature.lengthMm(), feature.widthMm()),
+            return Finding.at(feature.center(), ToolingReason.SMALL_OPENING, subject, Math.min(feature.lengthMm(),
+                    feature.widthMm()),
                     least, job.thicknessMm(), job.material().grade());
         }
         Optional<Finding> cutter = feature.isOpening() ? Optional.empty() : edgeTool();

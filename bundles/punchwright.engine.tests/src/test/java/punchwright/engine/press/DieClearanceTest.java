@@ -28,8 +28,8 @@ class DieClearanceTest {
             double below = DieClearance.oehlerKaiserPerSideMm(0.01, 3, tau);
             assertEquals(below, DieClearance.oehlerKaiserPerSideMm(0.01, 3 + 1e-9, tau), 1e-7);
         }
-        assertTrue(Math.abs(DieClearance.oehlerKaiserPerSideMm(0.02, 3, 320) - DieClearance.oehlerKaiserPerSideMm(0.02, 3.0001, 320))
-                > 0.01);
+        double below = DieClearance.oehlerKaiserPerSideMm(0.02, 3, 320);
+        assertTrue(Math.abs(below - DieClearance.oehlerKaiserPerSideMm(0.02, 3.0001, 320)) > 0.01);
     }
 
     /** Groover: a 0.075, t 3.2: 0.24 mm per side. Aluminium a 0.045, t 2: 0.09. */
@@ -63,8 +63,9 @@ class DieClearanceTest {
     void moreStrengthNeverMeansLessClearance() {
         for (double t = 0.5; t <= 8; t += 0.25) {
             for (double tau = 60; tau < 600; tau += 20) {
-                assertTrue(DieClearance.oehlerKaiserPerSideMm(0.01, t, tau) <= DieClearance.oehlerKaiserPerSideMm(0.01, t, tau + 20));
-                assertTrue(DieClearance.oehlerKaiserPerSideMm(0.01, t, tau) <= DieClearance.oehlerKaiserPerSideMm(0.01, t + 0.25, tau));
+                double here = DieClearance.oehlerKaiserPerSideMm(0.01, t, tau);
+                assertTrue(here <= DieClearance.oehlerKaiserPerSideMm(0.01, t, tau + 20));
+                assertTrue(here <= DieClearance.oehlerKaiserPerSideMm(0.01, t + 0.25, tau));
             }
         }
     }

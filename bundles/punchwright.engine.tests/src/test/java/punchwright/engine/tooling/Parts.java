@@ -104,7 +104,8 @@ final class Parts {
                     List.of(s), ""));
         }
         for (Feature f : forms) {
-            all.add(new Feature(all.size() + 1, f.kind(), f.center(), 0, f.lengthMm(), f.widthMm(), 0, null, List.of(), f.form()));
+            all.add(new Feature(all.size() + 1, f.kind(), f.center(), 0, f.lengthMm(), f.widthMm(), 0, null, List.of(),
+                    f.form()));
         }
         return new FeatureSet(name, new Shape(outer, openings.stream().map(Feature::contour).toList()), all, List.of());
     }

@@ -55,8 +55,8 @@ class RandomPartsTest {
             case 2 -> p.roundedRectangle(x, y, angle, l, w + 6, 4);
             case 3 -> p.roundedRectangle(x, y, angle, l, w, w / 2);
             case 4 -> p.rectangle(x, y, angle, w, w);
-            default -> p.free(Contour.polygon(List.of(new Point(x - 15, y - 10), new Point(x + 10, y - 10), new Point(x + 18, y + 6),
-                    new Point(x - 4, y + 17), new Point(x - 15, y + 12))));
+            default -> p.free(Contour.polygon(List.of(new Point(x - 15, y - 10), new Point(x + 10, y - 10),
+                    new Point(x + 18, y + 6), new Point(x - 4, y + 17), new Point(x - 15, y + 12))));
         }
     }
 

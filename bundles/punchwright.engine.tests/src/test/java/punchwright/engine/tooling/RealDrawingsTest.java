@@ -61,7 +61,8 @@ class RealDrawingsTest {
 
     private static List<Tool> tools() {
         List<Tool> tools = new ArrayList<>();
-        for (double d : new double[] { 2, 2.5, 3, 3.2, 3.5, 4, 4.5, 5, 5.5, 6, 6.5, 7, 8, 9, 10, 12, 14, 16, 18, 20, 25, 30, 40, 50 }) {
+        for (double d : new double[] { 2, 2.5, 3, 3.2, 3.5, 4, 4.5, 5, 5.5, 6, 6.5, 7, 8, 9, 10, 12, 14, 16, 18, 20, 25, 30,
+                40, 50 }) {
             tools.add(Shop.round(d));
         }
         for (double[] s : new double[][] { { 5, 5 }, { 10, 10 }, { 20, 20 }, { 30, 30 }, { 5, 2 }, { 8, 2 }, { 10, 3 }, { 15, 3 },

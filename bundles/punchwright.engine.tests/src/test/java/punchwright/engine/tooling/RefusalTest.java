@@ -39,7 +39,8 @@ class RefusalTest {
         Finding f = only(job(List.of(Shop.round(10), Shop.rectangle(10, 4)), 4, 45_000));
         assertEquals(ToolingReason.FORCE, f.reason());
         assertTrue(f.subject().contains("round 10"), f.subject());
-        assertTrue(f.message().contains("48.3 kN") && f.message().contains("place 3") && f.message().contains("45.0 kN"), f.message());
+        assertTrue(f.message().contains("48.3 kN") && f.message().contains("place 3") && f.message().contains("45.0 kN"),
+                f.message());
     }
 
     @Test
@@ -66,7 +67,8 @@ class RefusalTest {
     @Test
     void acuteCornerOfAnOpening() {
         Contour wedge = Contour.polygon(List.of(new Point(50, 50), new Point(90, 50), new Point(90, 70)));
-        assertEquals(ToolingReason.ACUTE_CORNER, only(Shop.job(Parts.plate(200, 100).free(wedge).build("A"), 2, Shop.tools())).reason());
+        assertEquals(ToolingReason.ACUTE_CORNER, only(Shop.job(Parts.plate(200, 100).free(wedge).build("A"), 2, Shop.tools()))
+                .reason());
     }
 
     @Test
@@ -78,7 +80,8 @@ class RefusalTest {
     @Test
     void openingsThatTouch() {
         assertEquals(ToolingReason.NO_WEB, ToolChoice.choose(Shop.job(Parts.plate(200, 100).rectangle(100, 50, 0, 30, 30)
-                .rectangle(130, 50, 0, 30, 30).build("A"), 2, Shop.tools())).findings().stream().filter(Finding::isError).findFirst()
+                .rectangle(130, 50, 0, 30, 30).build("A"), 2, Shop.tools())).findings().stream().filter(Finding::isError)
+                        .findFirst()
                 .orElseThrow().reason());
     }
 

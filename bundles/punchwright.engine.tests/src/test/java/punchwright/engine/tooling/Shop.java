@@ -59,8 +59,8 @@ final class Shop {
     }
 
     static List<Tool> tools() {
-        return List.of(round(3), round(5), round(8), round(10), round(12), round(20), round(30), rectangle(5, 5), rectangle(10, 10),
-                rectangle(30, 30), rectangle(50, 5), rectangle(76, 5), rectangle(15, 3),
+        return List.of(round(3), round(5), round(8), round(10), round(12), round(20), round(30), rectangle(5, 5),
+                rectangle(10, 10), rectangle(30, 30), rectangle(50, 5), rectangle(76, 5), rectangle(15, 3),
                 tool("O20x6", ToolShape.OBROUND, 20, 6, 3), tool("C40R5", ToolShape.CORNER_RADIUS, 40, 40, 5));
     }
 

@@ -69,7 +69,8 @@ class ToolChoiceTest {
     @Test
     void notchesInTheOutline() {
         Contour l = Contour.polygon(List.of(new Point(0, 0), new Point(150, 0), new Point(150, 60), new Point(110, 60),
-                new Point(110, 100), new Point(70, 100), new Point(70, 70), new Point(50, 70), new Point(50, 100), new Point(0, 100)));
+                new Point(110, 100), new Point(70, 100), new Point(70, 70), new Point(50, 70), new Point(50, 100),
+                new Point(0, 100)));
         check(Parts.outline(l).build("F"), 2);
     }
 
@@ -77,7 +78,8 @@ class ToolChoiceTest {
     @Test
     void notchesAsOneFeature() {
         Contour l = Contour.polygon(List.of(new Point(0, 0), new Point(150, 0), new Point(150, 80), new Point(130, 80),
-                new Point(130, 100), new Point(80, 100), new Point(80, 91), new Point(50, 91), new Point(50, 100), new Point(0, 100)));
+                new Point(130, 100), new Point(80, 100), new Point(80, 91), new Point(50, 91), new Point(50, 100),
+                new Point(0, 100)));
         OperationList list = check(Parts.outline(l).notch(FeatureKind.CORNER_NOTCH, 2, 4).notch(FeatureKind.EDGE_NOTCH, 5, 8)
                 .build("F"), 2, List.of(Shop.rectangle(30, 30)));
         assertEquals(1, first(list, 1).hits().size());

@@ -55,7 +55,8 @@ class ToolLoadingTest {
         Tool slit = Shop.rectangle(50, 5);
         Loading two = ToolLoading.load(m, List.of(used(slit, 50_000, 0.0, 90.0, 270.0)), List.of());
         assertEquals(List.of(0.0, 90.0), two.uses().stream().map(ToolUse::setAngleDeg).sorted().toList());
-        Loading one = ToolLoading.load(m, List.of(used(Shop.with(slit, AngleFreedom.QUARTER, 0, 1), 50_000, 0.0, 90.0)), List.of());
+        Loading one = ToolLoading.load(m, List.of(used(Shop.with(slit, AngleFreedom.QUARTER, 0, 1), 50_000, 0.0, 90.0)),
+                List.of());
         assertEquals(ToolingReason.ANGLES, one.findings().getFirst().reason());
         Loading odd = ToolLoading.load(m, List.of(used(slit, 50_000, 33.0)), List.of());
         assertEquals(ToolingReason.ANGLE, odd.findings().getFirst().reason());

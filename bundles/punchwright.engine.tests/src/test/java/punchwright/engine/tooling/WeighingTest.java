@@ -37,7 +37,8 @@ class WeighingTest {
         for (FeatureWays ways : w.ways()) {
             assertEquals(1, ways.alternatives().stream().filter(Alternative::chosen).count());
             Alternative chosen = ways.alternatives().stream().filter(Alternative::chosen).findFirst().orElseThrow();
-            assertEquals(Shop.tools().size(), ways.passedOver().size() + chosen.tools().stream().map(Tool::id).distinct().count());
+            assertEquals(Shop.tools().size(), ways.passedOver().size() + chosen.tools().stream().map(Tool::id).distinct()
+                    .count());
             ways.passedOver().forEach(f -> assertFalse(f.message().isBlank() || f.remedy().isBlank(), f.code()));
         }
     }
@@ -70,7 +71,8 @@ class WeighingTest {
 
     @Test
     void forceIsGivenInPerCentOfTheLimit() {
-        Alternative a = of(weigh(ToolWishes.NONE), 1).alternatives().stream().filter(Alternative::chosen).findFirst().orElseThrow();
+        Alternative a = of(weigh(ToolWishes.NONE), 1).alternatives().stream().filter(Alternative::chosen).findFirst()
+                .orElseThrow();
         double expected = 100 * 1.2 * Math.PI * 10 * 2 * 320 / 220_000;
         assertEquals(expected, a.forcePercent(), 1e-6);
     }

@@ -47,7 +47,7 @@ final class PartCells {
         c.under("section.parts", part.label());
         String pieces = c.formula(own(c, index, "needed"), "p.needed", "pcs", needed, "src.order");
         if (part.piecesPlaced() > c.value(pieces)) {
-            c.report(CostReason.OVERPRODUCTION, part.label(), part.piecesPlaced(), c.value(pieces));
+            c.report(CostReason.SPARE_PIECES, part.label(), part.piecesPlaced(), c.value(pieces));
         }
         shares(c, job, index);
         running(c, part, index);

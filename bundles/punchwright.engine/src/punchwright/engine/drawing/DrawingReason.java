@@ -45,11 +45,6 @@ public enum DrawingReason implements Reason {
     }
 
     @Override
-    public String code() {
-        return "DRAWING-" + name().replace('_', '-');
-    }
-
-    @Override
     public Severity severity() {
         return severity;
     }

@@ -18,11 +18,6 @@ public enum FeatureReason implements Reason {
     }
 
     @Override
-    public String code() {
-        return "FEATURE-" + name().replace('_', '-');
-    }
-
-    @Override
     public Severity severity() {
         return severity;
     }

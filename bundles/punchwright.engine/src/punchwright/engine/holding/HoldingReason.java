@@ -32,11 +32,6 @@ public enum HoldingReason implements Reason {
     }
 
     @Override
-    public String code() {
-        return "HOLDING-" + name().replace('_', '-');
-    }
-
-    @Override
     public Severity severity() {
         return severity;
     }

@@ -32,11 +32,6 @@ public enum NestingReason implements Reason {
     }
 
     @Override
-    public String code() {
-        return "NESTING-" + name().replace('_', '-');
-    }
-
-    @Override
     public Severity severity() {
         return severity;
     }

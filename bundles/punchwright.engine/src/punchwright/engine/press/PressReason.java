@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.press;
 
-import java.util.Locale;
-
 import punchwright.engine.finding.Reason;
 import punchwright.engine.finding.Severity;
 
@@ -26,11 +24,6 @@ public enum PressReason implements Reason {
 
     PressReason(Severity severity) {
         this.severity = severity;
-    }
-
-    @Override
-    public String code() {
-        return "PRESS-" + name().replace('_', '-').toUpperCase(Locale.ROOT);
     }
 
     @Override

@@ -7,89 +7,82 @@ import punchwright.engine.finding.Severity;
 /** Why a plan is not proven, or needs a look. Arguments in the order of {@code findings.properties}. */
 public enum ProofReason implements Reason {
     /** A hit enters a part: hit, tool, depth mm, tolerance mm, part number. */
-    GOUGE("PROOF-GOUGE", Severity.ERROR),
+    GOUGE(Severity.ERROR),
     /** Edge left uncut: length mm, part number. */
-    UNCUT("PROOF-UNCUT", Severity.ERROR),
+    UNCUT(Severity.ERROR),
     /** Intended micro-joint cut away or nowhere near a part: width mm. */
-    JOINT_MISSING("PROOF-JOINT-MISSING", Severity.ERROR),
+    JOINT_MISSING(Severity.ERROR),
     /** Part meant to hang on micro-joints is loose: part number. */
-    PART_LOOSE("PROOF-PART-LOOSE", Severity.ERROR),
+    PART_LOOSE(Severity.ERROR),
     /** Part cut free before its last hit: part number, separating hit, later hit. */
-    LOOSE_EARLY("PROOF-LOOSE-EARLY", Severity.ERROR),
+    LOOSE_EARLY(Severity.ERROR),
     /** Part without micro-joints taken off or falling: part number, larger side mm, drop opening mm. */
-    PART_FALLS("PROOF-PART-FALLS", Severity.WARNING),
+    PART_FALLS(Severity.WARNING),
     /** Parts overlap: two part numbers. */
-    PARTS_OVERLAP("PROOF-PARTS-OVERLAP", Severity.ERROR),
+    PARTS_OVERLAP(Severity.ERROR),
     /** Part reaches over the sheet's edge: part number, mm. */
-    PART_OFF_SHEET("PROOF-PART-OFF-SHEET", Severity.ERROR),
+    PART_OFF_SHEET(Severity.ERROR),
     /** Hit beside the sheet: hit. */
-    OFF_SHEET("PROOF-OFF-SHEET", Severity.ERROR),
+    OFF_SHEET(Severity.ERROR),
     /** Hit at a clamp: hit, tool, gap mm, dead zone mm. */
-    CLAMP("PROOF-CLAMP", Severity.ERROR),
+    CLAMP(Severity.ERROR),
     /** Clamp holds on metal cut away before: holding, clamp x mm, hit. */
-    CLAMP_ON_CUT("PROOF-CLAMP-ON-CUT", Severity.ERROR),
+    CLAMP_ON_CUT(Severity.ERROR),
     /** Sheet not held: holding, clamps on the sheet, clamps needed. */
-    UNCLAMPED("PROOF-UNCLAMPED", Severity.ERROR),
+    UNCLAMPED(Severity.ERROR),
     /** Clamps nearer than the machine allows: holding, mm, least mm. */
-    CLAMP_SPACING("PROOF-CLAMP-SPACING", Severity.ERROR),
+    CLAMP_SPACING(Severity.ERROR),
     /** Hit beyond the travel along x: hit, x mm, from mm, to mm. */
-    TRAVEL_X("PROOF-TRAVEL-X", Severity.ERROR),
+    TRAVEL_X(Severity.ERROR),
     /** Hit beyond the travel along y: hit, y mm, limit mm. */
-    TRAVEL_Y("PROOF-TRAVEL-Y", Severity.ERROR),
+    TRAVEL_Y(Severity.ERROR),
     /** Clamp beyond its travel on the carriage: holding, mm from the carriage's zero, least mm, largest mm. */
-    CLAMP_RANGE("PROOF-CLAMP-RANGE", Severity.ERROR),
+    CLAMP_RANGE(Severity.ERROR),
     /** The clamped edge strikes the frame: hit, its distance from the tool axis mm, throat mm. */
-    THROAT("PROOF-THROAT", Severity.ERROR),
+    THROAT(Severity.ERROR),
     /** Holding reaches farther than the axis: holding, mm, travel mm. */
-    WINDOW("PROOF-WINDOW", Severity.ERROR),
+    WINDOW(Severity.ERROR),
     /** Hit names a holding that is not there: hit, holding, holdings. */
-    NO_HOLDING("PROOF-NO-HOLDING", Severity.ERROR),
+    NO_HOLDING(Severity.ERROR),
     /** Holdings not in ascending order: hit, holding, holding before. */
-    HOLDING_ORDER("PROOF-HOLDING-ORDER", Severity.ERROR),
+    HOLDING_ORDER(Severity.ERROR),
     /** Thickness outside the machine: mm, least mm, largest mm. */
-    THICKNESS("PROOF-THICKNESS", Severity.ERROR),
+    THICKNESS(Severity.ERROR),
     /** Sheet too heavy: kg, kg. */
-    MASS("PROOF-MASS", Severity.ERROR),
+    MASS(Severity.ERROR),
     /** Sheet too long: mm, mm. */
-    SHEET_LENGTH("PROOF-SHEET-LENGTH", Severity.ERROR),
+    SHEET_LENGTH(Severity.ERROR),
     /** Force above the press: tool, kN, kN. */
-    PRESS_FORCE("PROOF-PRESS-FORCE", Severity.ERROR),
+    PRESS_FORCE(Severity.ERROR),
     /** Force above the place or holder: tool, kN, place, kN. */
-    PLACE_FORCE("PROOF-PLACE-FORCE", Severity.ERROR),
+    PLACE_FORCE(Severity.ERROR),
     /** Punch narrower than the rule: tool, mm, least mm. */
-    PUNCH_SMALL("PROOF-PUNCH-SMALL", Severity.ERROR),
+    PUNCH_SMALL(Severity.ERROR),
     /** No die clearance near the need: tool, nearest mm, thickness mm. */
-    CLEARANCE("PROOF-CLEARANCE", Severity.ERROR),
+    CLEARANCE(Severity.ERROR),
     /** Tool stands in no place: tool. */
-    NO_PLACE("PROOF-NO-PLACE", Severity.ERROR),
+    NO_PLACE(Severity.ERROR),
     /** Angle that the place cannot set: hit, tool, degrees. */
-    ANGLE("PROOF-ANGLE", Severity.ERROR),
+    ANGLE(Severity.ERROR),
     /** Tool due for grinding within the run: tool, hits, hits left. */
-    GRIND_DUE("PROOF-GRIND-DUE", Severity.WARNING),
+    GRIND_DUE(Severity.WARNING),
     /** Cut at a standing form: hit, form tool, gap mm, least mm. */
-    FORM_STRUCK("PROOF-FORM-STRUCK", Severity.ERROR),
+    FORM_STRUCK(Severity.ERROR),
     /** Form asked for but not made: part number, kind. */
-    FORM_MISSING("PROOF-FORM-MISSING", Severity.ERROR),
+    FORM_MISSING(Severity.ERROR),
     /** Form made in a part that does not ask for it there: hit, form tool, part number. */
-    FORM_UNASKED("PROOF-FORM-UNASKED", Severity.ERROR),
+    FORM_UNASKED(Severity.ERROR),
     /** Same hit twice: hit, first hit, tool. */
-    DOUBLE("PROOF-DOUBLE", Severity.WARNING),
+    DOUBLE(Severity.WARNING),
     /** Slug larger than the drop opening: longer side mm, drop opening mm. */
-    SLUG_LARGE("PROOF-SLUG-LARGE", Severity.WARNING),
+    SLUG_LARGE(Severity.WARNING),
     /** Sliver: width mm, least mm. */
-    SLIVER("PROOF-SLIVER", Severity.WARNING);
+    SLIVER(Severity.WARNING);
 
-    private final String code;
     private final Severity severity;
 
-    ProofReason(String code, Severity severity) {
-        this.code = code;
+    ProofReason(Severity severity) {
         this.severity = severity;
-    }
-
-    @Override
-    public String code() {
-        return code;
     }
 
     @Override

@@ -7,23 +7,16 @@ import punchwright.engine.finding.Severity;
 /** Why an order is refused or needs a look. */
 public enum SequenceReason implements Reason {
     /** Arguments: number of hits without a holding, id of the first. */
-    NO_HOLDING("SEQUENCE-NO-HOLDING", Severity.ERROR),
+    NO_HOLDING(Severity.ERROR),
     /** Arguments: form tool, hit number of the cut, its distance in mm. */
-    CUT_AFTER_FORM("SEQUENCE-CUT-AFTER-FORM", Severity.WARNING),
+    CUT_AFTER_FORM(Severity.WARNING),
     /** Arguments: first tool, later tool, reason of the rule. */
-    RULES_CIRCULAR("SEQUENCE-RULES-CIRCULAR", Severity.WARNING);
+    RULES_CIRCULAR(Severity.WARNING);
 
-    private final String code;
     private final Severity severity;
 
-    SequenceReason(String code, Severity severity) {
-        this.code = code;
+    SequenceReason(Severity severity) {
         this.severity = severity;
-    }
-
-    @Override
-    public String code() {
-        return code;
     }
 
     @Override

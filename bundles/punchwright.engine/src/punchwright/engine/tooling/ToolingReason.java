@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.tooling;
 
-import java.util.Locale;
-
 import punchwright.engine.finding.Reason;
 import punchwright.engine.finding.Severity;
 
@@ -82,11 +80,6 @@ public enum ToolingReason implements Reason {
 
     ToolingReason(Severity severity) {
         this.severity = severity;
-    }
-
-    @Override
-    public String code() {
-        return "TOOLING-" + name().replace('_', '-').toUpperCase(Locale.ROOT);
     }
 
     @Override

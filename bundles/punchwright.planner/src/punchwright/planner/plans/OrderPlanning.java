@@ -95,7 +95,7 @@ public final class OrderPlanning {
                     tools.add(reader.read(t));
                 }
             } catch (InputException e) {
-                input.add(new Finding(NoteReason.TOOL_LEFT_OUT, t.getName(), List.of(t.getName(), e.getMessage()), null));
+                input.add(new Finding(PlansReason.TOOL_LEFT_OUT, t.getName(), List.of(t.getName(), e.getMessage()), null));
             }
         }
         return tools;

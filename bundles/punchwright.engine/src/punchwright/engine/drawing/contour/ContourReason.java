@@ -36,11 +36,6 @@ public enum ContourReason implements Reason {
     }
 
     @Override
-    public String code() {
-        return "CONTOUR-" + name().replace('_', '-');
-    }
-
-    @Override
     public Severity severity() {
         return severity;
     }

@@ -31,11 +31,6 @@ public enum DxfReason implements Reason {
     }
 
     @Override
-    public String code() {
-        return "DXF-" + name().replace('_', '-');
-    }
-
-    @Override
     public Severity severity() {
         return severity;
     }

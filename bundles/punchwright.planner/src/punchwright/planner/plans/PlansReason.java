@@ -5,21 +5,14 @@ import punchwright.engine.finding.Reason;
 import punchwright.engine.finding.Severity;
 
 /** What is noticed while a plan is gathered or written. */
-enum NoteReason implements Reason {
+enum PlansReason implements Reason {
     /** A tool whose record cannot be read is not used. */
-    TOOL_LEFT_OUT("PLANS-TOOL-LEFT-OUT", Severity.WARNING);
+    TOOL_LEFT_OUT(Severity.WARNING);
 
-    private final String code;
     private final Severity severity;
 
-    NoteReason(String code, Severity severity) {
-        this.code = code;
+    PlansReason(Severity severity) {
         this.severity = severity;
-    }
-
-    @Override
-    public String code() {
-        return code;
     }
 
     @Override

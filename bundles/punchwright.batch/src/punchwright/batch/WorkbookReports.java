@@ -35,15 +35,14 @@ final class WorkbookReports implements Reports {
 
     @Override
     public Path processSheet(Plan plan, Library library, Function<Part, Shape> shapes, Path folder) throws IOException {
-        Path file = folder.resolve(
-                "process-sheet-" + plain(plan.getOrder().getNumber()) + "-" + plain(plan.getMachine().getId()) + ".xlsx");
+        Path file = folder.resolve(ProcessSheetWriter.fileName(plan));
         ProcessSheetWriter.write(plan, library, part -> outline(shapes.apply(part)), locale, file);
         return file;
     }
 
     @Override
     public Path costRollup(Order order, List<Plan> plans, Library library, Path folder) throws IOException {
-        Path file = folder.resolve("cost-roll-up-" + plain(order.getNumber()) + ".xlsx");
+        Path file = folder.resolve(CostRollupWriter.fileName(order));
         CostRollupWriter.write(order, plans, library, locale, file);
         return file;
     }
@@ -66,10 +65,5 @@ final class WorkbookReports implements Reports {
             xy[2 * i + 1] = points.get(i).y();
         }
         return xy;
-    }
-
-    /** A number or id as part of a file name. */
-    private static String plain(String text) {
-        return text.replaceAll("[^A-Za-z0-9._-]", "_");
     }
 }

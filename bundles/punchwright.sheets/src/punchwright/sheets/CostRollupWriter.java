@@ -26,6 +26,11 @@ public final class CostRollupWriter {
     private CostRollupWriter() {
     }
 
+    /** Name of the file of an order's roll-up. */
+    public static String fileName(Order order) {
+        return WorkbookFile.name("cost-roll-up", order.getNumber());
+    }
+
     /**
      * Writes the workbook.
      *

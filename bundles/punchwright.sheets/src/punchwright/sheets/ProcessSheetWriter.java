@@ -33,6 +33,11 @@ public final class ProcessSheetWriter {
     private ProcessSheetWriter() {
     }
 
+    /** Name of the file of a plan's process sheet. */
+    public static String fileName(Plan plan) {
+        return WorkbookFile.name("process-sheet", plan.getOrder().getNumber(), plan.getMachine().getId());
+    }
+
     /**
      * Writes the workbook.
      *

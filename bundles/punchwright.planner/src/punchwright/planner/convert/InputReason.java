@@ -13,7 +13,6 @@ public enum InputReason implements Reason {
     MANY_PARTS_IN_DRAWING,
     DRAWING_OUTSIDE;
 
-
     @Override
     public Severity severity() {
         return Severity.ERROR;

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 
 import punchwright.engine.finding.Finding;
 import punchwright.model.check.Checks;
@@ -32,16 +31,6 @@ final class CheckOperation implements ShopOperation {
     @Override
     public String summary() {
         return "check every record and drawing of the workspace";
-    }
-
-    @Override
-    public String usage() {
-        return "";
-    }
-
-    @Override
-    public Set<String> options() {
-        return Set.of();
     }
 
     @Override

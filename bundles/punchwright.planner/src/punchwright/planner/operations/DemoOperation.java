@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 import punchwright.model.files.Workspace;
 import punchwright.model.files.WorkspacePaths;
@@ -34,16 +33,6 @@ final class DemoOperation implements ShopOperation {
     @Override
     public String summary() {
         return "plan every order on every machine that can make it; write process sheets and cost roll-ups to out/";
-    }
-
-    @Override
-    public String usage() {
-        return "";
-    }
-
-    @Override
-    public Set<String> options() {
-        return Set.of();
     }
 
     @Override

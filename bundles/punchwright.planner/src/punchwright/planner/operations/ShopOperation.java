@@ -13,11 +13,15 @@ public interface ShopOperation {
     /** One line: what it does. */
     String summary();
 
-    /** Words and options after the name, in the usual notation. */
-    String usage();
+    /** Words and options after the name, in the usual notation; none unless said otherwise. */
+    default String usage() {
+        return "";
+    }
 
-    /** Names of the options it takes, without dashes. */
-    Set<String> options();
+    /** Names of the options it takes, without dashes; none unless said otherwise. */
+    default Set<String> options() {
+        return Set.of();
+    }
 
     /**
      * Does it.

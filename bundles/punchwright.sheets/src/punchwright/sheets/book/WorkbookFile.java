@@ -36,6 +36,11 @@ public class WorkbookFile {
         this.texts = texts;
     }
 
+    /** Name of a workbook from its kind and the numbers it is about; a character that a file system may refuse becomes "_". */
+    public static String name(String kind, String... numbers) {
+        return (kind + "-" + String.join("-", numbers)).replaceAll("[^A-Za-z0-9._-]", "_") + ".xlsx";
+    }
+
     /** Writes the content of an OOXML file. */
     public void write(Path file, byte[] content) throws SheetException {
         Path target = file.toAbsolutePath();

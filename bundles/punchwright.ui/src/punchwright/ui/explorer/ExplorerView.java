@@ -23,6 +23,7 @@ import org.eclipse.ui.part.ViewPart;
 
 import punchwright.ui.editor.Editors;
 import punchwright.ui.editor.FileEditor;
+import punchwright.ui.form.LaterRefresh;
 import punchwright.ui.job.Importing;
 import punchwright.ui.job.Messages;
 import punchwright.ui.job.Plans;
@@ -40,8 +41,8 @@ public final class ExplorerView extends ViewPart {
 
     private TreeViewer viewer;
     private Text filter;
-    private final Runnable follower = this::queueRefresh;
-    private boolean queued;
+    private LaterRefresh later;
+    private final Runnable follower = () -> later.queue();
 
     @Override
     public void createPartControl(Composite parent) {
@@ -68,20 +69,9 @@ public final class ExplorerView extends ViewPart {
         viewer.getControl().setMenu(menu.createContextMenu(viewer.getControl()));
         getSite().registerContextMenu(menu, viewer);
         getSite().setSelectionProvider(viewer);
+        later = new LaterRefresh(viewer.getControl(), this::refresh);
         Session.addListener(follower);
         refresh();
-    }
-
-    private void queueRefresh() {
-        if (!queued && !viewer.getControl().isDisposed()) {
-            queued = true;
-            viewer.getControl().getDisplay().asyncExec(() -> {
-                queued = false;
-                if (!viewer.getControl().isDisposed()) {
-                    refresh();
-                }
-            });
-        }
     }
 
     private void refresh() {

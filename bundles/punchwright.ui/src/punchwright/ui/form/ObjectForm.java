@@ -41,13 +41,13 @@ public final class ObjectForm extends Composite {
     private OpenFile file;
     private EObject object;
     private List<EObject> together = List.of();
-    private boolean refreshQueued;
+    private final LaterRefresh later = new LaterRefresh(this, this::refresh);
     private final EContentAdapter follower = new EContentAdapter() {
         @Override
         public void notifyChanged(Notification change) {
             super.notifyChanged(change);
             if (!change.isTouch()) {
-                queueRefresh();
+                later.queue();
             }
         }
     };
@@ -169,18 +169,6 @@ public final class ObjectForm extends Composite {
     private void unfollow() {
         if (object != null) {
             object.eAdapters().remove(follower);
-        }
-    }
-
-    private void queueRefresh() {
-        if (!refreshQueued && !isDisposed()) {
-            refreshQueued = true;
-            getDisplay().asyncExec(() -> {
-                refreshQueued = false;
-                if (!isDisposed()) {
-                    refresh();
-                }
-            });
         }
     }
 

@@ -26,23 +26,19 @@ final class Workbooks implements Reports {
 
     @Override
     public Path processSheet(Plan plan, Library library, Function<Part, Shape> shapes, Path folder) throws IOException {
-        Path file = folder.resolve("process-sheet-" + plain(plan.getOrder().getNumber()) + "-" + plain(plan.getMachine().getId()) + ".xlsx");
+        Path file = folder.resolve(ProcessSheetWriter.fileName(plan));
         ProcessSheetWriter.write(plan, library, part -> outline(shapes.apply(part)), locale, file);
         return file;
     }
 
     @Override
     public Path costRollup(Order order, List<Plan> plans, Library library, Path folder) throws IOException {
-        Path file = folder.resolve("cost-roll-up-" + plain(order.getNumber()) + ".xlsx");
+        Path file = folder.resolve(CostRollupWriter.fileName(order));
         CostRollupWriter.write(order, plans, library, locale, file);
         return file;
     }
 
     private static PartOutline outline(Shape shape) {
         return shape == null ? null : new PartOutline(PartShapes.outlines(shape).stream().map(Outline::xy).toList());
-    }
-
-    private static String plain(String text) {
-        return text.replaceAll("[^A-Za-z0-9._-]", "_");
     }
 }

@@ -24,6 +24,7 @@ import punchwright.model.shop.Named;
 import punchwright.ui.form.ChildList;
 import punchwright.ui.form.Edits;
 import punchwright.ui.form.Fields;
+import punchwright.ui.form.LaterRefresh;
 import punchwright.ui.form.ObjectForm;
 import punchwright.ui.form.RemoveRecords;
 import punchwright.ui.picture.PictureCanvas;
@@ -44,13 +45,13 @@ final class KindPage extends Composite {
     private final PictureCanvas picture;
     private Label count;
     private Text filter;
-    private boolean refreshQueued;
+    private final LaterRefresh later = new LaterRefresh(this, this::refresh);
     private final EContentAdapter follower = new EContentAdapter() {
         @Override
         public void notifyChanged(Notification change) {
             super.notifyChanged(change);
             if (!change.isTouch()) {
-                queueRefresh();
+                later.queue();
             }
         }
     };
@@ -124,18 +125,6 @@ final class KindPage extends Composite {
     @SuppressWarnings("unchecked")
     private List<EObject> records() {
         return (List<EObject>) library.eGet(kind.list());
-    }
-
-    private void queueRefresh() {
-        if (!refreshQueued && !isDisposed()) {
-            refreshQueued = true;
-            getDisplay().asyncExec(() -> {
-                refreshQueued = false;
-                if (!isDisposed()) {
-                    refresh();
-                }
-            });
-        }
     }
 
     private void refresh() {

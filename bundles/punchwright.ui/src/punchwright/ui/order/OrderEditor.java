@@ -3,7 +3,6 @@ package punchwright.ui.order;
 
 import java.util.List;
 
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -48,11 +47,6 @@ public final class OrderEditor extends FileEditor {
     /** The machines this order can be planned on. */
     public MachineChoice choice() {
         return choice;
-    }
-
-    @Override
-    public void reveal(EObject object) {
-        form.setFocus();
     }
 
     @Override

@@ -4,7 +4,6 @@ package punchwright.ui.part;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -138,11 +137,6 @@ public final class PartEditor extends FileEditor {
     /** The picture. */
     public SheetCanvas canvas() {
         return canvas;
-    }
-
-    @Override
-    public void reveal(EObject object) {
-        form.setFocus();
     }
 
     @Override

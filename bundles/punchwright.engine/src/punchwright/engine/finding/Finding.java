@@ -36,6 +36,11 @@ public record Finding(Reason reason, String subject, List<Object> arguments, Poi
         return new Finding(reason, subject, List.of(arguments), place);
     }
 
+    /** The same finding with its subject told apart by where it stands, as "DC01 2.00 mm, layout 1". */
+    public Finding within(String whole) {
+        return new Finding(reason, whole + ", " + subject, arguments, place);
+    }
+
     public Severity severity() {
         return reason.severity();
     }

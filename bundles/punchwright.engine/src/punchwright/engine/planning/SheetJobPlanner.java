@@ -115,9 +115,10 @@ final class SheetJobPlanner {
     private SheetJob attempt(List<PartPlan> parts, List<Finding> fromParts, Trial trial) {
         Nesting nesting = Nester.nest(nestingJob(parts, trial));
         List<Finding> findings = new ArrayList<>(fromParts);
-        findings.addAll(nesting.findings());
+        String sheets = describe(demands.get(0));
+        nesting.findings().forEach(f -> findings.add(f.within(sheets)));
         Loading loading = ToolLoading.load(request.machine(), new ToolDemand(parts, nesting).usedTools(), request.holders());
-        findings.addAll(loading.findings());
+        loading.findings().forEach(f -> findings.add(f.within(sheets)));
         List<SheetRun> runs = new ArrayList<>();
         if (findings.stream().noneMatch(Finding::isError)) {
             SheetRunPlanner runPlanner = new SheetRunPlanner(request, material, thicknessMm, parts, loading);
@@ -125,7 +126,10 @@ final class SheetJobPlanner {
                 progress.check();
                 runs.add(runPlanner.plan(layout));
             });
-            runs.forEach(run -> findings.addAll(SheetRunPlanner.findings(run)));
+            for (int i = 0; i < runs.size(); i++) {
+                String layout = sheets + ", layout " + (i + 1);
+                SheetRunPlanner.findings(runs.get(i)).forEach(f -> findings.add(f.within(layout)));
+            }
         }
         return new SheetJob(material, thicknessMm, parts, nesting, loading, runs, trial.webMm(), trial.shared(), findings);
     }

@@ -124,6 +124,16 @@ class BadInputTest {
     }
 
     @Test
+    void aRefusalByTheStockNamesTheSheetThatIsMissing() throws IOException {
+        replace("parts/gusset-150.pwpart", "thicknessMm=\"3.0\"", "thicknessMm=\"2.5\"");
+
+        int code = shell.run("--workspace", shop.toString(), "--quiet", "plan", "T-1", "--machine", "P3");
+
+        assertEquals(ExitCode.FINDINGS.number(), code, shell.err());
+        assertTrue(shell.out().contains("S235JR 2.50 mm"), shell.out());
+    }
+
+    @Test
     void aLibraryOfANewerFormatIsRefusedAndLeftAlone() throws IOException {
         replace("library.pwlib", "<?punchwright format=\"1\"?>", "<?punchwright format=\"99\"?>");
         Map<Path, String> before = contents();

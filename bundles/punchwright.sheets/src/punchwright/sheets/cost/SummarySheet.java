@@ -242,15 +242,20 @@ final class SummarySheet {
         if (bare.isEmpty()) {
             return;
         }
+        pen.keep(SheetPen.table(2 * bare.size() + 1));
         pen.section(texts.get("refused.section"), LAST);
         for (Plan plan : bare) {
-            String why = plan.getFindings().stream().filter(f -> f.getSeverity() == Severity.ERROR).map(Finding::getMessage)
-                    .findFirst()
-                    .orElse("");
+            String why = plan.getFindings().stream().filter(f -> f.getSeverity() == Severity.ERROR)
+                    .map(SummarySheet::said).findFirst().orElse("");
             pen.wide(0, 2, plan.getMachine().getName(), Look.TEXT_BOLD).wide(3, LAST, text(why), Look.TEXT_WRAP).fit(text(why),
                     130).next();
         }
         pen.skip(1);
+    }
+
+    /** What it concerns and what is the case. */
+    private static String said(Finding f) {
+        return text(f.getSubject()).isEmpty() ? text(f.getMessage()) : text(f.getSubject()) + ": " + text(f.getMessage());
     }
 
     /** Findings of the calculation itself. */
@@ -258,7 +263,7 @@ final class SummarySheet {
         List<String> seen = new ArrayList<>();
         for (Plan plan : plans) {
             for (Finding f : plan.getFindings()) {
-                String line = text(f.getSubject()) + ": " + text(f.getMessage()) + " " + text(f.getRemedy());
+                String line = said(f) + " " + text(f.getRemedy());
                 if (text(f.getCode()).startsWith("COST-") && !seen.contains(line)) {
                     if (seen.isEmpty()) {
                         pen.section(texts.get("finding.section"), LAST);

@@ -122,12 +122,13 @@ class CostRollupWriterTest {
         SamplePlan other = SamplePlan.create("SH20", "Single head press 20");
         var finding = punchwright.model.plan.PlanFactory.eINSTANCE.createFinding();
         finding.setSeverity(punchwright.model.plan.Severity.ERROR);
+        finding.setSubject("DC01 2.00 mm, stock");
         finding.setMessage("The sheet is longer than the machine takes.");
         other.plan.getFindings().add(0, finding);
         try (XSSFWorkbook book = written(sample.plan, other.plan)) {
             String text = Books.text(book);
             assertTrue(text.contains("Machines that cannot make it")
-                    && text.contains("The sheet is longer than the machine takes."));
+                    && text.contains("DC01 2.00 mm, stock: The sheet is longer than the machine takes."));
         }
         try (XSSFWorkbook book = written(other.plan)) {
             assertTrue(Books.text(book).contains("No machine can make this order"));

@@ -54,7 +54,7 @@ final class DrawingInterpreter {
         findings.leftOut().forEach((reason, n) -> findings.add(DrawingReason.MORE, n, reason.code()));
         return new DrawingResult(findings.subject(), raw.acadVersion(), mmPerUnit, raw.entities(), contours.loops(),
                 contours.openChains(), contours.shapes(), findings.findings(), uncut,
-                contours.netAreaMm2(), measure(contours.drawn()));
+                contours.netAreaMm2(), measure(contours.drawn()), layers.uses());
     }
 
     private static DrawnMeasure measure(Measure m) {

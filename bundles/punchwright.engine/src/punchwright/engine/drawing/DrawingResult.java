@@ -25,10 +25,12 @@ import punchwright.engine.geometry.Shape;
  * @param uncutLines   marks, places of forms and bend lines, in mm
  * @param areaMm2      loops of even nesting depth less those of odd depth, in mm2
  * @param drawn        the same before repairs, as other readers count it
+ * @param layers       what lies on which layer and what the layer rules made of it, hidden ones too
  */
 public record DrawingResult(String source, String acadVersion, double mmPerUnit, Map<String, Integer> entities,
         List<Contour> loops, List<List<Segment>> openChains, List<Shape> shapes, List<Finding> findings,
-        List<UncutLine> uncutLines, double areaMm2, DrawnMeasure drawn) {
+        List<UncutLine> uncutLines, double areaMm2, DrawnMeasure drawn,
+        List<LayerUse> layers) {
 
     public DrawingResult {
         entities = Collections.unmodifiableMap(new TreeMap<>(entities));
@@ -37,6 +39,7 @@ public record DrawingResult(String source, String acadVersion, double mmPerUnit,
         shapes = List.copyOf(shapes);
         findings = List.copyOf(findings);
         uncutLines = List.copyOf(uncutLines);
+        layers = List.copyOf(layers);
     }
 
     /** Diameters of the loops drawn as circles or as arcs of one circle, in mm, rising. */

@@ -2,7 +2,9 @@
 package punchwright.engine.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,7 +28,7 @@ final class LayerSorting {
     private final Map<String, Layer> layers;
     private final int total;
     private final DrawingOptions options;
-    private final Map<Style, LayerMeaning> known = new HashMap<>();
+    private final Map<Style, Look> known = new HashMap<>();
     private final List<DrawnCurve> cut = new ArrayList<>();
     private final Map<LayerMeaning, List<DrawnCurve>> others = new TreeMap<>();
     private final Map<String, Integer> hidden = new TreeMap<>();
@@ -43,13 +45,25 @@ final class LayerSorting {
         }
     }
 
+    /** One look of one layer, counted. */
+    private static final class Look {
+        private final LayerUse use;
+        private int curves;
+
+        Look(LayerUse use) {
+            this.use = use;
+        }
+    }
+
     private void sort(DrawnCurve curve) {
         Style style = curve.style();
-        if (!options.hiddenLayers() && isHidden(style)) {
+        Look look = known.computeIfAbsent(style, this::look);
+        look.curves++;
+        if (!options.hiddenLayers() && look.use.hidden()) {
             hidden.merge(style.layer(), 1, Integer::sum);
             return;
         }
-        LayerMeaning meaning = known.computeIfAbsent(style, this::meaning);
+        LayerMeaning meaning = look.use.meaning();
         if (meaning == LayerMeaning.CUT) {
             cut.add(curve);
         } else {
@@ -67,12 +81,25 @@ final class LayerSorting {
         return style.hidden() || layer != null && layer.hidden();
     }
 
-    private LayerMeaning meaning(Style style) {
+    private Look look(Style style) {
         Layer layer = layer(style);
         boolean byLayer = style.colour() == Style.BY_LAYER || style.colour() == Style.BY_BLOCK;
-        int colour = byLayer ? layer == null ? WHITE : layer.colour() : style.colour();
+        int drawn = byLayer ? layer == null ? WHITE : layer.colour() : style.colour();
+        int colour = Math.max(1, Math.min(255, Math.abs(drawn)));
         String lineType = style.lineType().startsWith("BY") ? layer == null ? "CONTINUOUS" : layer.lineType() : style.lineType();
-        return options.layerRules().meaning(style.layer(), lineType, Math.max(1, Math.min(255, Math.abs(colour))));
+        return new Look(new LayerUse(style.layer(), colour, lineType, isHidden(style), 1,
+                options.layerRules().meaning(style.layer(), lineType, colour)));
+    }
+
+    /** Every look of every layer that has curves, by layer, colour and line type. */
+    List<LayerUse> uses() {
+        Map<LayerUse, Integer> counts = new LinkedHashMap<>();
+        known.values().forEach(l -> counts.merge(l.use, l.curves, Integer::sum));
+        return counts.entrySet().stream().map(e -> {
+            LayerUse u = e.getKey();
+            return new LayerUse(u.layer(), u.colour(), u.lineType(), u.hidden(), e.getValue(), u.meaning());
+        }).sorted(Comparator.comparing(LayerUse::layer).thenComparing(LayerUse::colour).thenComparing(LayerUse::lineType)
+                .thenComparing(LayerUse::hidden)).toList();
     }
 
     List<DrawnCurve> cut() {

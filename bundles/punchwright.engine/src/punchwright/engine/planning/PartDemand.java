@@ -17,9 +17,16 @@ import punchwright.engine.press.Material;
  * @param thicknessMm  sheet thickness
  * @param quantity     pieces for this lot, at least 1
  * @param anglesDeg    rotations that grain and visible face allow
+ * @param wishes       tools wanted or not wanted for it
  */
 public record PartDemand(String id, String name, Shape shape, List<FormDemand> forms, Material material,
-        double thicknessMm, int quantity, List<Double> anglesDeg) {
+        double thicknessMm, int quantity, List<Double> anglesDeg, PartWishes wishes) {
+
+    /** Without wishes. */
+    public PartDemand(String id, String name, Shape shape, List<FormDemand> forms, Material material, double thicknessMm,
+            int quantity, List<Double> anglesDeg) {
+        this(id, name, shape, forms, material, thicknessMm, quantity, anglesDeg, PartWishes.NONE);
+    }
 
     public PartDemand {
         forms = List.copyOf(forms);

@@ -15,7 +15,9 @@ public enum PlanningReason implements Reason {
     /** Neighbours cannot share their cut. */
     CUT_NOT_SHARED(Severity.NOTE),
     /** Parts lie in one direction only. */
-    ONE_DIRECTION(Severity.NOTE);
+    ONE_DIRECTION(Severity.NOTE),
+    /** A pinned tool's feature is not on the part: tool, kind of feature, x mm, y mm. */
+    PIN_LOST(Severity.WARNING);
 
     private final Severity severity;
 

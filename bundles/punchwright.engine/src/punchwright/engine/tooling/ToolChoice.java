@@ -37,7 +37,12 @@ public final class ToolChoice {
     }
 
     public static OperationList choose(ToolingJob job, ChoiceWeights weights) {
-        return new ToolChoice(job, weights, ToolWishes.NONE).run(false).operations();
+        return choose(job, weights, ToolWishes.NONE);
+    }
+
+    /** The choice under the engineer's wishes. */
+    public static OperationList choose(ToolingJob job, ChoiceWeights weights, ToolWishes wishes) {
+        return new ToolChoice(job, weights, wishes).run(false).operations();
     }
 
     /** The choice with all alternatives and a reason for every tool passed over, under the engineer's wishes. */

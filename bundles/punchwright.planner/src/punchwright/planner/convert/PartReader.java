@@ -2,19 +2,25 @@
 package punchwright.planner.convert;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 import punchwright.engine.drawing.DrawingException;
 import punchwright.engine.drawing.Hole;
 import punchwright.engine.drawing.HoleArrangement;
 import punchwright.engine.drawing.ParametricParts;
+import punchwright.engine.feature.FeatureKind;
 import punchwright.engine.finding.Finding;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Shape;
 import punchwright.engine.planning.FormDemand;
 import punchwright.engine.planning.PartDemand;
+import punchwright.engine.planning.PartWishes;
 import punchwright.engine.tooling.ToolShape;
 import punchwright.model.work.BusbarShape;
 import punchwright.model.work.DrawnShape;
@@ -27,6 +33,8 @@ import punchwright.model.work.Part;
 import punchwright.model.work.PartShape;
 import punchwright.model.work.PerforatedPanelShape;
 import punchwright.model.work.PlateShape;
+import punchwright.model.work.ToolWish;
+import punchwright.model.work.WishKind;
 
 /** Parts for the engine: their flat shape from a drawing or from parameters, forms, and the rotations that are allowed. */
 public final class PartReader {
@@ -52,7 +60,7 @@ public final class PartReader {
             throw new InputException(Finding.of(InputReason.PART_WITHOUT_MATERIAL, describe(part), describe(part)));
         }
         return new PartDemand(part.getId(), describe(part), shape(part), forms(part),
-                MaterialReader.read(part.getMaterial()), part.getThicknessMm(), pieces, anglesDeg(part.getGrain()));
+                MaterialReader.read(part.getMaterial()), part.getThicknessMm(), pieces, anglesDeg(part.getGrain()), wishes(part));
     }
 
     /** Grain of the part along the sheet's length, which is the rolling direction of a sheet in stock. */
@@ -140,5 +148,26 @@ public final class PartReader {
     private static List<FormDemand> forms(Part part) {
         return part.getForms().stream().map(f -> new FormDemand(ToolShape.valueOf(f.getKind().getName()),
                 new Point(f.getXMm(), f.getYMm()), f.getAngleDeg(), f.getLengthMm(), f.getWidthMm())).toList();
+    }
+
+    private static PartWishes wishes(Part part) {
+        Set<String> forbidden = new TreeSet<>();
+        List<PartWishes.Pin> pins = new ArrayList<>();
+        for (ToolWish wish : part.getWishes()) {
+            if (wish.getTool() == null || wish.getTool().eIsProxy()) {
+                continue;
+            }
+            if (wish.getKind() == WishKind.FORBID) {
+                forbidden.add(wish.getTool().getId());
+            } else {
+                kind(wish).ifPresent(k -> pins.add(new PartWishes.Pin(wish.getTool().getId(), wish.getTool().getName(), k,
+                        new Point(wish.getXMm(), wish.getYMm()))));
+            }
+        }
+        return new PartWishes(forbidden, pins);
+    }
+
+    private static Optional<FeatureKind> kind(ToolWish wish) {
+        return Arrays.stream(FeatureKind.values()).filter(k -> k.name().equals(wish.getFeatureKind())).findFirst();
     }
 }

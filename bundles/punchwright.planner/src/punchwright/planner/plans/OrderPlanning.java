@@ -53,7 +53,8 @@ public final class OrderPlanning {
         List<Finding> input = new ArrayList<>();
         Map<String, Part> parts = new LinkedHashMap<>();
         List<PartDemand> demands = demands(order, parts, input);
-        PlanRequest request = new PlanRequest(order.getNumber(), MachineReader.read(machine), tools(input),
+        PlanRequest request = new PlanRequest(order.getNumber(), MachineReader.read(machine),
+                LibraryTools.read(library, drawings, input),
                 ToolReader.usableHolders(library.getHolders()), demands, StockReader.read(library.getStock()),
                 PlanningRules.USUAL);
         PlanWriter.Origin origin = new PlanWriter.Origin(order, machine, library, parts, programVersion);
@@ -84,21 +85,6 @@ public final class OrderPlanning {
             input.add(e.finding());
         }
         return demands;
-    }
-
-    private List<punchwright.engine.tooling.Tool> tools(List<Finding> input) {
-        ToolReader reader = new ToolReader(drawings);
-        List<punchwright.engine.tooling.Tool> tools = new ArrayList<>();
-        for (punchwright.model.shop.Tool t : library.getTools()) {
-            try {
-                if (ToolReader.usable(t.getStatus(), t.getOnHand())) {
-                    tools.add(reader.read(t));
-                }
-            } catch (InputException e) {
-                input.add(new Finding(PlansReason.TOOL_LEFT_OUT, t.getName(), List.of(t.getName(), e.getMessage()), null));
-            }
-        }
-        return tools;
     }
 
     private static void addCost(Plan plan, PlanWriter.Origin origin, EnginePlan engine) {

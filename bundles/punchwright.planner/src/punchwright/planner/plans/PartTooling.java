@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.planner.plans;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+import punchwright.engine.feature.FeatureSet;
+import punchwright.engine.finding.Finding;
+import punchwright.engine.planning.PartDemand;
+import punchwright.engine.planning.PartFeatures;
+import punchwright.engine.planning.PlanningRules;
+import punchwright.engine.planning.Progress;
+import punchwright.engine.tooling.ChoiceWeights;
+import punchwright.engine.tooling.Loading;
+import punchwright.engine.tooling.Operation;
+import punchwright.engine.tooling.Tool;
+import punchwright.engine.tooling.ToolChoice;
+import punchwright.engine.tooling.ToolLoading;
+import punchwright.engine.tooling.ToolWeighing;
+import punchwright.engine.tooling.ToolWishes;
+import punchwright.engine.tooling.ToolingJob;
+import punchwright.engine.tooling.UsedTool;
+import punchwright.model.files.WorkspacePaths;
+import punchwright.model.shop.Library;
+import punchwright.model.shop.Machine;
+import punchwright.model.work.Part;
+import punchwright.planner.convert.DrawingStore;
+import punchwright.planner.convert.MachineReader;
+import punchwright.planner.convert.PartReader;
+import punchwright.planner.convert.ToolReader;
+
+/** Weighs the tools for one part on one machine, with the same input and weights that planning uses. */
+public final class PartTooling {
+
+    private final Library library;
+    private final DrawingStore drawings;
+
+    public PartTooling(Library library, WorkspacePaths paths) {
+        this.library = library;
+        this.drawings = new DrawingStore(paths);
+    }
+
+    /**
+     * The choice for a part on a machine, without and with its wishes. Reads the model, changes nothing in it.
+     *
+     * @param progress asked between the choices whether to go on
+     * @throws punchwright.planner.convert.InputException when the part has no shape or material, or its drawing cannot be read
+     * @throws punchwright.engine.planning.CancelledException when the person cancels
+     */
+    public PartWeighing weigh(Part part, Machine machine, Progress progress) {
+        List<Finding> findings = new ArrayList<>();
+        PartReader reader = new PartReader(drawings);
+        PartDemand demand = reader.demand(part, 1);
+        findings.addAll(reader.findings(part));
+        FeatureSet features = PartFeatures.of(demand);
+        findings.addAll(features.findings());
+        ToolingJob job = new ToolingJob(features, demand.material(), demand.thicknessMm(), MachineReader.read(machine),
+                LibraryTools.read(library, drawings, findings), ToolReader.usableHolders(library.getHolders()),
+                PlanningRules.USUAL.tooling());
+        progress.check();
+        ToolWeighing free = ToolChoice.weigh(job, ChoiceWeights.USUAL, ToolWishes.NONE);
+        progress.check();
+        ToolWishes wishes = demand.wishes().on(features);
+        ToolWeighing wished = wishes.equals(ToolWishes.NONE) ? free : ToolChoice.weigh(job, ChoiceWeights.USUAL, wishes);
+        findings.addAll(wished.operations().findings());
+        Loading loading = ToolLoading.load(job.machine(), used(wished.operations().operations()), job.holders(),
+                job.rules().forceReserve());
+        return new PartWeighing(job.machine(), features, demand.wishes(), ChoiceWeights.USUAL, free, wished, loading, findings);
+    }
+
+    /** Tools of the operations with their angles, hits and largest force. */
+    static List<UsedTool> used(List<Operation> operations) {
+        Map<String, List<Operation>> byTool = new LinkedHashMap<>();
+        operations.forEach(op -> byTool.computeIfAbsent(op.tool().id(), id -> new ArrayList<>()).add(op));
+        return byTool.values().stream().map(PartTooling::ofOneTool).toList();
+    }
+
+    private static UsedTool ofOneTool(List<Operation> operations) {
+        Tool tool = operations.getFirst().tool();
+        TreeSet<Double> angles = new TreeSet<>();
+        operations.forEach(op -> op.hits().forEach(hit -> angles.add(hit.angleDeg())));
+        return new UsedTool(tool, List.copyOf(angles), operations.stream().mapToInt(op -> op.hits().size()).sum(),
+                operations.stream().mapToDouble(Operation::forceN).max().orElse(0));
+    }
+}

@@ -45,6 +45,11 @@ public final class ToolChoice {
         return new ToolChoice(job, weights, wishes).run(false).operations();
     }
 
+    /** The choice with its cost, without alternatives and reasons: for those who ask often. */
+    public static ToolWeighing price(ToolingJob job, ChoiceWeights weights) {
+        return new ToolChoice(job, weights, ToolWishes.NONE).run(false);
+    }
+
     /** The choice with all alternatives and a reason for every tool passed over, under the engineer's wishes. */
     public static ToolWeighing weigh(ToolingJob job, ChoiceWeights weights, ToolWishes wishes) {
         return new ToolChoice(job, weights, wishes).run(true);

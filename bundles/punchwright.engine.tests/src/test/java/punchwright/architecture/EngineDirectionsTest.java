@@ -30,7 +30,7 @@ class EngineDirectionsTest {
     private static final List<String> BASE = List.of("finding", "geometry");
     /** The way of the data, first to last. */
     private static final List<String> STAGES = List.of("drawing", "feature", "press", "tooling", "nesting", "holding",
-            "sequence", "motion", "proof", "costing", "planning");
+            "sequence", "motion", "proof", "costing", "planning", "advice");
 
     private static JavaClasses engine;
 

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.advice;
+
+import punchwright.engine.finding.Finding;
+
+/**
+ * What cannot be made today and could be with an addition.
+ *
+ * @param order   number of the order
+ * @param machine name of the machine
+ * @param part    name of the part; empty when the tools of the order find no place together
+ * @param whole   whether the machine could then make the whole order
+ * @param today   the typed reason of today's refusal
+ */
+public record MadePossible(String order, String machine, String part, boolean whole, Finding today) {
+}

@@ -27,6 +27,7 @@ final class DrawingInterpreter {
     private final RawDrawing raw;
     private final DrawingOptions options;
     private final FindingCollector findings;
+    private final LayerCounts counts = new LayerCounts();
     private int upright;
 
     DrawingInterpreter(RawDrawing raw, DrawingOptions options, FindingCollector findings) {
@@ -39,11 +40,12 @@ final class DrawingInterpreter {
         LayerSorting layers = new LayerSorting(raw, options);
         layers.report(findings);
         Bounds extent = extent(layers.cut());
-        double mmPerUnit = Units.mmPerUnit(raw, extent, options, findings);
-        Scaling scaling = scaling(extent, mmPerUnit);
-        reportHeights(layers.cut(), mmPerUnit);
+        UnitChoice unit = Units.choose(raw, extent, options, findings);
+        Scaling scaling = scaling(extent, unit.mmPerUnit());
+        reportHeights(layers.cut(), unit.mmPerUnit());
+        NotePlacing notes = new NotePlacing(raw.notes(), layers, scaling);
         List<UncutLine> uncut = uncut(layers, scaling);
-        List<Piece> pieces = pieces(layers.cut(), scaling);
+        List<Piece> pieces = pieces(layers.cut(), layers.styles(), scaling);
         if (pieces.isEmpty() && layers.leftOutCurves() > 0) {
             findings.add(DrawingReason.NO_CONTOUR_CUT, layers.leftOutCurves(), layers.leftOut());
         }
@@ -52,9 +54,10 @@ final class DrawingInterpreter {
             findings.add(DrawingReason.UPRIGHT, upright);
         }
         findings.leftOut().forEach((reason, n) -> findings.add(DrawingReason.MORE, n, reason.code()));
-        return new DrawingResult(findings.subject(), raw.acadVersion(), mmPerUnit, raw.entities(), contours.loops(),
+        return new DrawingResult(findings.subject(), raw.acadVersion(), unit.mmPerUnit(), raw.entities(), contours.loops(),
                 contours.openChains(), contours.shapes(), findings.findings(), uncut,
-                contours.netAreaMm2(), measure(contours.drawn()), layers.uses());
+                contours.netAreaMm2(), measure(contours.drawn()), unit, counts.uses(), notes.texts(),
+                notes.centreMarks());
     }
 
     private static DrawnMeasure measure(Measure m) {
@@ -87,11 +90,12 @@ final class DrawingInterpreter {
     }
 
     /** Takes the curves out of the list, so that raw and plane geometry do not lie in memory together. */
-    private List<Piece> pieces(List<DrawnCurve> curves, Scaling scaling) {
+    private List<Piece> pieces(List<DrawnCurve> curves, SeenStyles styles, Scaling scaling) {
         List<Piece> pieces = new ArrayList<>(curves.size());
         for (int i = 0; i < curves.size(); i++) {
             DrawnCurve c = curves.set(i, null);
             List<Segment> segments = PlaneCurves.segments(c, scaling, CURVE_ERROR_MM);
+            count(styles.of(c.style()), c, segments);
             if (segments.isEmpty()) {
                 upright++;
             } else {
@@ -101,14 +105,23 @@ final class DrawingInterpreter {
         return pieces;
     }
 
+    private void count(SeenStyle style, DrawnCurve curve, List<Segment> segments) {
+        if (curve.filled()) {
+            counts.addFilledArea(style);
+        } else {
+            counts.add(style, segments);
+        }
+    }
+
     private List<UncutLine> uncut(LayerSorting layers, Scaling scaling) {
         List<UncutLine> lines = new ArrayList<>();
-        layers.others().forEach((meaning, curves) -> {
-            if (meaning != LayerMeaning.IGNORE) {
-                curves.forEach(c -> lines.add(new UncutLine(meaning, c.style().layer(),
-                        PlaneCurves.segments(c, scaling, CURVE_ERROR_MM))));
+        for (LayerSorting.Uncut u : layers.uncut()) {
+            List<Segment> segments = PlaneCurves.segments(u.curve(), scaling, CURVE_ERROR_MM);
+            count(u.style(), u.curve(), segments);
+            if (!segments.isEmpty()) {
+                lines.add(new UncutLine(u.style().meaning(), u.style().state(), u.curve().filled(), u.style().layer(), segments));
             }
-        });
+        }
         return lines;
     }
 }

@@ -17,11 +17,11 @@ public enum DrawingReason implements Reason {
     NO_CONTOUR_BAD_NUMBERS(Severity.ERROR),
     /** Arguments: number of open chains, x, y of the first in mm, gap in mm. */
     NO_CONTOUR_OPEN(Severity.ERROR),
-    /** Arguments: unit taken, size in units, reason. */
+    /** Arguments: unit taken, size in units, 0 for a usual size or 1 for a small one. */
     UNIT_NOT_STATED(Severity.WARNING),
-    /** Arguments: unit taken. */
+    /** Arguments: unit taken, 0 for marked metric or 1 for inch based. */
     UNIT_FROM_MEASUREMENT(Severity.NOTE),
-    /** Arguments: unit taken, width mm, height mm. */
+    /** Arguments: unit taken, width mm, height mm, 0 for marked metric or 1 for too long. */
     UNIT_DOUBTFUL(Severity.WARNING),
     /** Arguments: x, y of the new origin in drawing units. */
     FAR_FROM_ORIGIN(Severity.NOTE),
@@ -31,6 +31,8 @@ public enum DrawingReason implements Reason {
     UPRIGHT(Severity.WARNING),
     /** Arguments: layers with their number of curves. */
     HIDDEN_LAYERS(Severity.NOTE), LAYERS_NOT_CUT(Severity.NOTE),
+    /** Arguments: number, types with their number. */
+    FILLED_AREAS(Severity.NOTE),
     /** Arguments: number, code of the reason. */
     MORE(Severity.NOTE),
     /** Arguments: parameter, value, least, most, unit. */

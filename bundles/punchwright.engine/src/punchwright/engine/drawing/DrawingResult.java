@@ -22,15 +22,19 @@ import punchwright.engine.geometry.Shape;
  * @param openChains   chains that do not close, in mm
  * @param shapes       part shapes: outer contours with their holes, by nesting depth, in mm
  * @param findings     repairs, guesses and refusals
- * @param uncutLines   marks, places of forms and bend lines, in mm
+ * @param uncutLines   all lines that are not cut, with their meaning: marks, places of forms, bend lines, ignored and hidden
+ *                     lines, filled areas; in mm
  * @param areaMm2      loops of even nesting depth less those of odd depth, in mm2
  * @param drawn        the same before repairs, as other readers count it
+ * @param unit         the unit taken, how it was found and what speaks against it
  * @param layers       what lies on which layer and what the layer rules made of it, hidden ones too
+ * @param texts        texts of the layers that are read
+ * @param centreMarks  points of the layers that are read
  */
 public record DrawingResult(String source, String acadVersion, double mmPerUnit, Map<String, Integer> entities,
         List<Contour> loops, List<List<Segment>> openChains, List<Shape> shapes, List<Finding> findings,
-        List<UncutLine> uncutLines, double areaMm2, DrawnMeasure drawn,
-        List<LayerUse> layers) {
+        List<UncutLine> uncutLines, double areaMm2, DrawnMeasure drawn, UnitChoice unit,
+        List<LayerUse> layers, List<DrawnText> texts, List<CentreMark> centreMarks) {
 
     public DrawingResult {
         entities = Collections.unmodifiableMap(new TreeMap<>(entities));
@@ -40,6 +44,8 @@ public record DrawingResult(String source, String acadVersion, double mmPerUnit,
         findings = List.copyOf(findings);
         uncutLines = List.copyOf(uncutLines);
         layers = List.copyOf(layers);
+        texts = List.copyOf(texts);
+        centreMarks = List.copyOf(centreMarks);
     }
 
     /** Diameters of the loops drawn as circles or as arcs of one circle, in mm, rising. */

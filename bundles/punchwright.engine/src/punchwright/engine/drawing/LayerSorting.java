@@ -2,9 +2,6 @@
 package punchwright.engine.drawing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,32 +9,33 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 import punchwright.engine.drawing.dxf.DrawnCurve;
-import punchwright.engine.drawing.dxf.Layer;
+import punchwright.engine.drawing.dxf.DrawnNote;
 import punchwright.engine.drawing.dxf.RawDrawing;
-import punchwright.engine.drawing.dxf.Style;
 import punchwright.engine.finding.FindingCollector;
 
 /**
- * Sorts the curves of a drawing by meaning and leaves out hidden ones, with a count of each layer left out. Takes the curves
+ * Sorts the curves of a drawing into those that are cut and the others, with a count of each layer left out. Takes the curves
  * out of the raw drawing, so that a large one does not lie in memory twice.
  */
 final class LayerSorting {
 
-    private static final int WHITE = 7;
+    /** A curve that is not cut, with what it stands for. */
+    record Uncut(SeenStyle style, DrawnCurve curve) {
+    }
 
-    private final Map<String, Layer> layers;
     private final int total;
     private final DrawingOptions options;
-    private final Map<Style, Look> known = new HashMap<>();
+    private final SeenStyles styles;
     private final List<DrawnCurve> cut = new ArrayList<>();
-    private final Map<LayerMeaning, List<DrawnCurve>> others = new TreeMap<>();
+    private final List<Uncut> uncut = new ArrayList<>();
     private final Map<String, Integer> hidden = new TreeMap<>();
     private final Map<String, Integer> notCut = new TreeMap<>();
+    private final Map<String, Integer> filled = new TreeMap<>();
 
     LayerSorting(RawDrawing raw, DrawingOptions options) {
-        this.layers = raw.layers();
         this.total = raw.curves().size();
         this.options = options;
+        this.styles = new SeenStyles(raw.layers(), options.layerRules());
         List<DrawnCurve> curves = raw.curves();
         for (int i = 0; i < total; i++) {
             sort(curves.get(i));
@@ -45,74 +43,41 @@ final class LayerSorting {
         }
     }
 
-    /** One look of one layer, counted. */
-    private static final class Look {
-        private final LayerUse use;
-        private int curves;
-
-        Look(LayerUse use) {
-            this.use = use;
-        }
-    }
-
     private void sort(DrawnCurve curve) {
-        Style style = curve.style();
-        Look look = known.computeIfAbsent(style, this::look);
-        look.curves++;
-        if (!options.hiddenLayers() && look.use.hidden()) {
+        SeenStyle style = styles.of(curve.style());
+        if (style.state() != LayerState.SHOWN && !options.hiddenLayers()) {
             hidden.merge(style.layer(), 1, Integer::sum);
+        } else if (curve.filled() && !options.filledAreasCut()) {
+            filled.merge(style.layer(), 1, Integer::sum);
+        } else if (style.meaning() != LayerMeaning.CUT) {
+            notCut.merge(style.layer() + " = " + style.meaning().name().toLowerCase(Locale.ROOT).replace('_', ' '), 1, Integer::sum);
+        } else {
+            cut.add(curve);
             return;
         }
-        LayerMeaning meaning = look.use.meaning();
-        if (meaning == LayerMeaning.CUT) {
-            cut.add(curve);
-        } else {
-            notCut.merge(style.layer() + " = " + meaning.name().toLowerCase(Locale.ROOT).replace('_', ' '), 1, Integer::sum);
-            others.computeIfAbsent(meaning, m -> new ArrayList<>()).add(curve);
-        }
+        uncut.add(new Uncut(style, curve));
     }
 
-    private Layer layer(Style style) {
-        return layers.get(style.layer().toUpperCase(Locale.ROOT));
-    }
-
-    private boolean isHidden(Style style) {
-        Layer layer = layer(style);
-        return style.hidden() || layer != null && layer.hidden();
-    }
-
-    private Look look(Style style) {
-        Layer layer = layer(style);
-        boolean byLayer = style.colour() == Style.BY_LAYER || style.colour() == Style.BY_BLOCK;
-        int drawn = byLayer ? layer == null ? WHITE : layer.colour() : style.colour();
-        int colour = Math.max(1, Math.min(255, Math.abs(drawn)));
-        String lineType = style.lineType().startsWith("BY") ? layer == null ? "CONTINUOUS" : layer.lineType() : style.lineType();
-        return new Look(new LayerUse(style.layer(), colour, lineType, isHidden(style), 1,
-                options.layerRules().meaning(style.layer(), lineType, colour)));
-    }
-
-    /** Every look of every layer that has curves, by layer, colour and line type. */
-    List<LayerUse> uses() {
-        Map<LayerUse, Integer> counts = new LinkedHashMap<>();
-        known.values().forEach(l -> counts.merge(l.use, l.curves, Integer::sum));
-        return counts.entrySet().stream().map(e -> {
-            LayerUse u = e.getKey();
-            return new LayerUse(u.layer(), u.colour(), u.lineType(), u.hidden(), e.getValue(), u.meaning());
-        }).sorted(Comparator.comparing(LayerUse::layer).thenComparing(LayerUse::colour).thenComparing(LayerUse::lineType)
-                .thenComparing(LayerUse::hidden)).toList();
+    SeenStyles styles() {
+        return styles;
     }
 
     List<DrawnCurve> cut() {
         return cut;
     }
 
-    Map<LayerMeaning, List<DrawnCurve>> others() {
-        return others;
+    List<Uncut> uncut() {
+        return uncut;
+    }
+
+    /** Whether a text or point is read. */
+    boolean isRead(DrawnNote note) {
+        return options.hiddenLayers() || styles.of(note.style()).state() == LayerState.SHOWN;
     }
 
     /** Layers hidden or not cut, with their number of curves. */
     String leftOut() {
-        return list(hidden) + (hidden.isEmpty() || notCut.isEmpty() ? "" : ", ") + list(notCut);
+        return List.of(list(hidden), list(notCut), list(filled)).stream().filter(s -> !s.isEmpty()).collect(Collectors.joining(", "));
     }
 
     int leftOutCurves() {
@@ -125,6 +90,9 @@ final class LayerSorting {
         }
         if (!notCut.isEmpty()) {
             findings.add(DrawingReason.LAYERS_NOT_CUT, list(notCut));
+        }
+        if (!filled.isEmpty()) {
+            findings.add(DrawingReason.FILLED_AREAS, filled.values().stream().mapToInt(Integer::intValue).sum(), list(filled));
         }
     }
 

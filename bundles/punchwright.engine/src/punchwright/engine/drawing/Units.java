@@ -3,7 +3,10 @@ package punchwright.engine.drawing;
 
 import java.util.Map;
 
+import punchwright.engine.drawing.UnitChoice.Ground;
+import punchwright.engine.drawing.UnitChoice.Source;
 import punchwright.engine.drawing.dxf.RawDrawing;
+import punchwright.engine.finding.Finding;
 import punchwright.engine.finding.FindingCollector;
 import punchwright.engine.geometry.Bounds;
 
@@ -22,40 +25,63 @@ final class Units {
 
     /** A part whose longer side has fewer units than this is more likely drawn in inches [common practice, no source]. */
     private static final double SMALL_UNITS = 5;
+    /**
+     * The same where the drawing is marked inch based. The mark alone says little: it is the default of many programs that
+     * draw in mm [common practice, no source].
+     */
+    private static final double SMALL_UNITS_MARKED_INCH = 12;
     /** A punched part is rarely longer than this in mm [common practice, no source: three times the longest usual sheet]. */
     private static final double LONGEST_PART_MM = 12000;
 
-    private Units() {
+    private final RawDrawing raw;
+    private final FindingCollector findings;
+    private final double width;
+    private final double height;
+
+    private Units(RawDrawing raw, Bounds extent, FindingCollector findings) {
+        this.raw = raw;
+        this.findings = findings;
+        this.width = extent.isEmpty() ? 0 : extent.width();
+        this.height = extent.isEmpty() ? 0 : extent.height();
     }
 
-    static double mmPerUnit(RawDrawing raw, Bounds extent, DrawingOptions options, FindingCollector findings) {
+    static UnitChoice choose(RawDrawing raw, Bounds extent, DrawingOptions options, FindingCollector findings) {
+        Units units = new Units(raw, extent, findings);
         if (!Double.isNaN(options.mmPerUnit())) {
-            return options.mmPerUnit();
+            return units.choice(options.mmPerUnit(), Source.ASKED_FOR, Ground.NONE, null);
         }
         Double stated = STATED.get(raw.unitCode());
-        if (stated != null) {
-            doubt(stated, raw, extent, findings);
-            return stated;
-        }
-        double size = extent.isEmpty() ? 0 : Math.max(extent.width(), extent.height());
-        if (raw.measurement() == 1) {
-            findings.add(DrawingReason.UNIT_FROM_MEASUREMENT, "mm", "metric");
-            return 1;
-        }
-        boolean small = size < SMALL_UNITS;
-        String why = small ? "a part this small in mm is unlikely" : "this is a usual size in mm";
-        findings.add(DrawingReason.UNIT_NOT_STATED, small ? "inch" : "mm", size, why);
-        return small ? INCH : 1;
+        return stated != null ? units.stated(stated) : units.notStated();
     }
 
-    private static void doubt(double stated, RawDrawing raw, Bounds extent, FindingCollector findings) {
-        double width = extent.isEmpty() ? 0 : extent.width() * stated;
-        double height = extent.isEmpty() ? 0 : extent.height() * stated;
-        String name = NAMES.getOrDefault(stated, stated + " mm");
-        if (stated == INCH && raw.measurement() == 1) {
-            findings.add(DrawingReason.UNIT_DOUBTFUL, name, width, height, "the drawing is marked metric");
-        } else if (Math.max(width, height) > LONGEST_PART_MM) {
-            findings.add(DrawingReason.UNIT_DOUBTFUL, name, width, height, "the part would be longer than any sheet");
+    private UnitChoice choice(double mmPerUnit, Source source, Ground ground, Finding finding) {
+        if (finding != null) {
+            findings.add(finding);
         }
+        return new UnitChoice(mmPerUnit, source, ground, width, height, finding);
+    }
+
+    private UnitChoice stated(double mm) {
+        boolean metricInch = mm == INCH && raw.measurement() == 1;
+        boolean tooLong = Math.max(width, height) * mm > LONGEST_PART_MM;
+        Ground ground = metricInch ? Ground.MARKED_METRIC : tooLong ? Ground.LONGER_THAN_ANY_SHEET : Ground.NONE;
+        Finding doubt = ground == Ground.NONE ? null : Finding.of(DrawingReason.UNIT_DOUBTFUL, findings.subject(),
+                NAMES.getOrDefault(mm, mm + " mm"), width * mm, height * mm, metricInch ? 0 : 1);
+        return choice(mm, Source.STATED, ground, doubt);
+    }
+
+    private UnitChoice notStated() {
+        double size = Math.max(width, height);
+        if (raw.measurement() == 1) {
+            return choice(1, Source.MARKED, Ground.MARKED_METRIC, Finding.of(DrawingReason.UNIT_FROM_MEASUREMENT, findings.subject(),
+                    "mm", 0));
+        }
+        if (raw.measurement() == 0 && size > 0 && size < SMALL_UNITS_MARKED_INCH) {
+            return choice(INCH, Source.MARKED, Ground.MARKED_INCH, Finding.of(DrawingReason.UNIT_FROM_MEASUREMENT, findings.subject(),
+                    "inch", 1));
+        }
+        boolean small = size < SMALL_UNITS;
+        return choice(small ? INCH : 1, Source.GUESSED, small ? Ground.SMALL_IN_MM : Ground.USUAL_SIZE_IN_MM,
+                Finding.of(DrawingReason.UNIT_NOT_STATED, findings.subject(), small ? "inch" : "mm", size, small ? 1 : 0));
     }
 }

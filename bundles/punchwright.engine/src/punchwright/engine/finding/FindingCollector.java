@@ -34,9 +34,20 @@ public final class FindingCollector {
 
     /** Adds a finding with a place in mm; null for none. */
     public void addAt(Point place, Reason reason, Object... arguments) {
-        if (counts.merge(reason, 1, Integer::sum) <= mostPerReason) {
+        if (isKept(reason)) {
             findings.add(new Finding(reason, subject, List.of(arguments), place));
         }
+    }
+
+    /** Adds a finding that was made elsewhere. */
+    public void add(Finding finding) {
+        if (isKept(finding.reason())) {
+            findings.add(finding);
+        }
+    }
+
+    private boolean isKept(Reason reason) {
+        return counts.merge(reason, 1, Integer::sum) <= mostPerReason;
     }
 
     public String subject() {

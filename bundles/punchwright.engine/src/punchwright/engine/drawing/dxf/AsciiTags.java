@@ -67,6 +67,11 @@ final class AsciiTags implements TagSource {
     }
 
     @Override
+    public String untrimmedText() {
+        return names.get(lines.bytes, lines.untrimmedFrom, lines.untrimmedTo);
+    }
+
+    @Override
     public double number() {
         double v = Numbers.parse(lines.bytes, lines.from, lines.to);
         return Math.abs(v) <= LARGEST ? v : Double.NaN;

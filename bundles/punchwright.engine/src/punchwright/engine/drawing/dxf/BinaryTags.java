@@ -137,7 +137,12 @@ final class BinaryTags implements TagSource {
 
     @Override
     public String text() {
-        return isText ? decoder.decode(buffer, 0, length).strip() : Double.toString(value);
+        return untrimmedText().strip();
+    }
+
+    @Override
+    public String untrimmedText() {
+        return isText ? decoder.decode(buffer, 0, length) : Double.toString(value);
     }
 
     @Override

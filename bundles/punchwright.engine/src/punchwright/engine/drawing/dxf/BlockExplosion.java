@@ -123,11 +123,10 @@ final class BlockExplosion {
     private void copy(Block block, Frame frame, Style style) {
         for (DrawnCurve c : block.curves) {
             curves.add(new DrawnCurve(c.style().inside(style), c.curves().stream().map(r -> r.mapped(frame)).toList(), c.closed(),
-                    c.place(), c.exact()));
+                    c.place(), c.exact(), c.filled()));
         }
         for (DrawnNote n : block.notes) {
-            Vec3 at = frame.point(new Vec3(n.x(), n.y(), 0));
-            notes.add(new DrawnNote(n.style().inside(style), n.type(), n.text(), at.x(), at.y(), n.heightUnits(), n.angleDeg()));
+            notes.add(n.mapped(frame, n.style().inside(style)));
         }
         for (BlockReference inner : block.inserts) {
             unfold(inner, frame, inner.style().inside(style));

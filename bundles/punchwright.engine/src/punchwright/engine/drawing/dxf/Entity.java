@@ -8,12 +8,15 @@ import java.util.List;
 /** The tags of one entity, as far as curves need them. Reused from entity to entity. */
 final class Entity {
 
+    /** Pieces of a long text come in a tag each, of 250 characters. */
+    private static final int MOST_TEXTS = 4096;
+
     private String type = "";
     private long place;
     private int size;
     private int[] codes = new int[64];
     private double[] numbers = new double[64];
-    private final int[] textCodes = new int[16];
+    private int[] textCodes = new int[16];
     private final List<String> texts = new ArrayList<>();
     private String badNumber;
     private long badNumberPlace;
@@ -43,10 +46,14 @@ final class Entity {
     }
 
     private void takeText(int code, TagSource tags) {
-        if (texts.size() < textCodes.length && code != 5) {
-            textCodes[texts.size()] = code;
-            texts.add(tags.text());
+        if (code == 5 || texts.size() >= MOST_TEXTS) {
+            return;
         }
+        if (texts.size() == textCodes.length) {
+            textCodes = Arrays.copyOf(textCodes, 2 * textCodes.length);
+        }
+        textCodes[texts.size()] = code;
+        texts.add(code == 1 || code == 3 ? tags.untrimmedText() : tags.text());
     }
 
     private void takeNumber(int code, TagSource tags) {

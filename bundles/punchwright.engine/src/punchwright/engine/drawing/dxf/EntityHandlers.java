@@ -16,13 +16,14 @@ final class EntityHandlers {
             Map.entry("ELLIPSE", EntityHandlers::ellipse), Map.entry("LWPOLYLINE", EntityHandlers::lightPolyline),
             Map.entry("SPLINE", SplineHandler::read), Map.entry("INSERT", EntityHandlers::insert),
             Map.entry("POLYLINE", (e, t) -> t.polyline().start(e, t)), Map.entry("VERTEX", (e, t) -> t.polyline().vertex(e)),
-            Map.entry("SEQEND", (e, t) -> t.polyline().finish(t)), Map.entry("TEXT", EntityHandlers::note),
-            Map.entry("MTEXT", EntityHandlers::note), Map.entry("POINT", EntityHandlers::note),
-            Map.entry("ATTRIB", EntityHandlers::note));
+            Map.entry("SEQEND", (e, t) -> t.polyline().finish(t)), Map.entry("TEXT", NoteHandler::text),
+            Map.entry("MTEXT", NoteHandler::lines), Map.entry("POINT", NoteHandler::point),
+            Map.entry("ATTRIB", NoteHandler::text), Map.entry("SOLID", EntityHandlers::filled),
+            Map.entry("TRACE", EntityHandlers::filled));
 
     /** Types that are known and never cut. */
     static final Set<String> NOT_CUT = Set.of("TEXT", "MTEXT", "POINT", "ATTRIB", "ATTDEF", "DIMENSION", "ARC_DIMENSION",
-            "LARGE_RADIAL_DIMENSION", "LEADER", "MLEADER", "MULTILEADER", "TOLERANCE", "HATCH", "MPOLYGON", "SOLID", "TRACE",
+            "LARGE_RADIAL_DIMENSION", "LEADER", "MLEADER", "MULTILEADER", "TOLERANCE", "HATCH", "MPOLYGON",
             "3DFACE", "3DSOLID", "REGION", "BODY", "SURFACE", "MESH", "IMAGE", "WIPEOUT", "VIEWPORT", "XLINE", "RAY", "SHAPE",
             "OLEFRAME", "OLE2FRAME", "LIGHT", "SUN", "HELIX", "MLINE", "UNDERLAY", "PDFUNDERLAY", "DWFUNDERLAY",
             "DGNUNDERLAY", "PLANESURFACE", "EXTRUDEDSURFACE", "LOFTEDSURFACE", "REVOLVEDSURFACE", "SWEPTSURFACE");
@@ -111,10 +112,13 @@ final class EntityHandlers {
         return s == 0 ? 1 : s;
     }
 
-    private static void note(Entity e, EntityTarget target) {
-        String text = e.joined(3) + e.text(1, "");
-        Vec3 at = e.plane().point(e.point(10));
-        target.block().notes.add(new DrawnNote(target.style(e), e.type(), text, at.x(), at.y(), e.number(40, 0),
-                e.number(50, 0)));
+    /** A filled area; its corners come as first, second, fourth, third (DXF Reference, "SOLID" and "TRACE"). */
+    private static void filled(Entity e, EntityTarget target) {
+        Vec3 third = e.has(12) ? e.point(12) : e.point(11);
+        List<BulgeVertex> corners = new ArrayList<>();
+        for (Vec3 corner : List.of(e.point(10), e.point(11), e.has(13) ? e.point(13) : third, third)) {
+            corners.add(new BulgeVertex(corner, 0));
+        }
+        target.add(e, BulgeVertex.edges(corners, true, e.plane()), true);
     }
 }

@@ -15,6 +15,7 @@ import punchwright.engine.finding.FindingCollector;
 final class EntityTarget {
 
     private static final Set<String> INEXACT = Set.of("ELLIPSE", "SPLINE");
+    private static final Set<String> FILLED = Set.of("SOLID", "TRACE");
 
     private final FindingCollector findings;
     private final Map<String, Integer> degenerate = new TreeMap<>();
@@ -54,7 +55,7 @@ final class EntityTarget {
         if (curves.isEmpty()) {
             degenerate(type);
         } else {
-            block.curves.add(new DrawnCurve(style, curves, closed, place, !INEXACT.contains(type)));
+            block.curves.add(new DrawnCurve(style, curves, closed, place, !INEXACT.contains(type), FILLED.contains(type)));
         }
     }
 

@@ -19,6 +19,9 @@ final class LineReader {
     /** The line is {@code bytes[from..to)} until the next call. */
     int from;
     int to;
+    /** The same with the white space. */
+    int untrimmedFrom;
+    int untrimmedTo;
     private int pos;
     private int limit;
     private long line;
@@ -43,6 +46,8 @@ final class LineReader {
         line++;
         from = pos;
         to = end;
+        untrimmedFrom = pos;
+        untrimmedTo = end;
         afterCr = end < limit && bytes[end] == '\r';
         pos = Math.min(limit, end + 1);
         trim();

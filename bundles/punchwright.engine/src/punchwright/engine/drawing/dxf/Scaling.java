@@ -20,6 +20,10 @@ public record Scaling(double mmPerUnit, double originX, double originY) {
         return (units - originY) * mmPerUnit;
     }
 
+    public Point point(double xUnits, double yUnits) {
+        return new Point(x(xUnits), y(yUnits));
+    }
+
     Point point(Vec3 v) {
         return new Point(x(v.x()), y(v.y()));
     }

@@ -18,6 +18,9 @@ interface TagSource extends Closeable {
     /** The value as text, decoded, without white space around it. */
     String text();
 
+    /** The value as text with its white space, which counts where a long text is cut in pieces. */
+    String untrimmedText();
+
     /** The value as number; NaN when it is none, or not finite, or beyond 1e13. */
     double number();
 

@@ -70,10 +70,12 @@ class LayersAndUnitsTest {
         DrawingResult r = Dxf.read(Dxf.mm() + layers("0 LAYER|2 A|70 0|62 5|0 LAYER|2 ICE|70 1|62 7") + Dxf.entities(Dxf.PLATE
                 + Dxf.tags("0 CIRCLE|8 A|10 50|20 50|40 5|0 CIRCLE|8 A|62 2|10 90|20 50|40 5|0 CIRCLE|8 A|10 70|20 50|40 5"
                         + "|0 CIRCLE|8 ICE|10 20|20 20|40 5|0 CIRCLE|8 BEND|10 30|20 20|40 1")));
+        double round = 10 * Math.PI; // radius 5
         List<LayerUse> layerA = r.layers().stream().filter(l -> l.layer().equals("A")).toList();
-        assertEquals(List.of(new LayerUse("A", 2, "CONTINUOUS", false, 1, LayerMeaning.CUT),
-                new LayerUse("A", 5, "CONTINUOUS", false, 2, LayerMeaning.CUT)), layerA);
-        assertTrue(r.layers().contains(new LayerUse("ICE", 7, "CONTINUOUS", true, 1, LayerMeaning.CUT)), () -> r.layers().toString());
+        assertEquals(List.of(new LayerUse("A", 2, "CONTINUOUS", LayerState.SHOWN, 1, LayerMeaning.CUT, round, 0),
+                new LayerUse("A", 5, "CONTINUOUS", LayerState.SHOWN, 2, LayerMeaning.CUT, 2 * round, 0)), layerA);
+        assertTrue(r.layers().contains(new LayerUse("ICE", 7, "CONTINUOUS", LayerState.FROZEN, 1, LayerMeaning.CUT, round, 0)),
+                () -> r.layers().toString());
         assertEquals(LayerMeaning.BEND_LINE, r.layers().stream().filter(l -> l.layer().equals("BEND")).findFirst().orElseThrow().meaning());
     }
 

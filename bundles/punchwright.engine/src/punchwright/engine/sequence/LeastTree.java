@@ -90,7 +90,7 @@ final class LeastTree {
         own(1, 0, order.length);
         Arrays.fill(best, Double.POSITIVE_INFINITY);
         for (int i = 0; i < order.length; i++) {
-            search(1, 0, order.length, order[i]);
+            search(1, 0, order.length, order[i], floor(1, order[i]));
         }
         for (int p = 0; p < piece.length; p++) {
             if (best[p] < Double.POSITIVE_INFINITY && root(bestFrom[p]) != root(bestTo[p])) {
@@ -132,9 +132,9 @@ final class LeastTree {
         return one;
     }
 
-    private void search(int node, int from, int to, int p) {
+    private void search(int node, int from, int to, int p, double floor) {
         int mine = piece[p];
-        if (owner[node] == mine || floor(node, p) > best[mine]) {
+        if (owner[node] == mine || floor > best[mine]) {
             return;
         }
         if (to - from <= LEAF) {
@@ -147,9 +147,15 @@ final class LeastTree {
             return;
         }
         int middle = (from + to) >>> 1;
-        boolean lowFirst = floor(2 * node, p) <= floor(2 * node + 1, p);
-        search(lowFirst ? 2 * node : 2 * node + 1, lowFirst ? from : middle, lowFirst ? middle : to, p);
-        search(lowFirst ? 2 * node + 1 : 2 * node, lowFirst ? middle : from, lowFirst ? to : middle, p);
+        double low = floor(2 * node, p);
+        double high = floor(2 * node + 1, p);
+        if (low <= high) {
+            search(2 * node, from, middle, p, low);
+            search(2 * node + 1, middle, to, p, high);
+        } else {
+            search(2 * node + 1, middle, to, p, high);
+            search(2 * node, from, middle, p, low);
+        }
     }
 
     /** Keeps the cheapest; equal ones by their ends, so that rounds close no circle. */

@@ -47,7 +47,8 @@ public final class RunMetric {
     /** A floor on the time of any two hits so far apart, in s; grows with |dx| and |dy|. */
     public double leastSeconds(double dxMm, double dyMm) {
         double travel = AxisMotion.seconds(machine, dxMm, dyMm);
-        boolean near = times.nibblingPerMin() > 0 && Math.hypot(dxMm, dyMm) <= times.nibblingMaxPitchMm() + 1e-9;
+        double reachMm = times.nibblingMaxPitchMm() + 1e-9;
+        boolean near = times.nibblingPerMin() > 0 && dxMm * dxMm + dyMm * dyMm <= reachMm * reachMm;
         return near ? Math.min(periodS(travel), travel + singleS()) : travel + singleS();
     }
 

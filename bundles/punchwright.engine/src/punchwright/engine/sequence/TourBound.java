@@ -30,6 +30,7 @@ public final class TourBound {
     private final int[] degree;
     private final int[] lastDegree;
     private SparseGraph graph;
+    private int[][] tree;
 
     private TourBound(Costs costs, double[] x, double[] y, boolean closed) {
         this.costs = costs;
@@ -63,7 +64,7 @@ public final class TourBound {
             return best;
         }
         graph = new SparseGraph(n, new PointIndex(x, y).around(NEIGHBOURS, 2, costs::least), costs);
-        graph.add(tree());
+        graph.add(tree);
         double step = 0.02 * best / n;
         double[] kept = charge.clone();
         for (int round = 0; round < ROUNDS; round++) {
@@ -73,7 +74,7 @@ public final class TourBound {
                 best = bound;
                 System.arraycopy(charge, 0, kept, 0, n);
             }
-            graph.add(tree());
+            graph.add(tree);
         }
         return best;
     }
@@ -133,7 +134,7 @@ public final class TourBound {
 
     private double exact() {
         Arrays.fill(degree, 0);
-        int[][] tree = tree();
+        tree = tree();
         double sum = 0;
         for (int i = 0; i < tree[0].length; i++) {
             sum += costs.cost(tree[0][i], tree[1][i]) + charge[tree[0][i]] + charge[tree[1][i]];

@@ -19,6 +19,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
+import org.eclipse.emf.edit.command.MoveCommand;
 import org.eclipse.emf.edit.command.RemoveCommand;
 import org.eclipse.emf.edit.command.SetCommand;
 import org.eclipse.emf.edit.domain.EditingDomain;
@@ -83,6 +84,18 @@ public final class Edits {
             }
         }
         return command.isEmpty() ? UnexecutableCommand.INSTANCE : command;
+    }
+
+    /** Moves an object within its list by so many places; cannot be executed beyond the ends of the list. */
+    public static Command move(EditingDomain domain, EObject object, int by) {
+        EReference list = object.eContainmentFeature();
+        int to = index(object) + by;
+        if (by == 0 || list == null || !list.isMany() || to < 0 || to >= ((List<?>) object.eContainer().eGet(list)).size()) {
+            return UnexecutableCommand.INSTANCE;
+        }
+        CompoundCommand command = new CompoundCommand(text("move", Names.of(object, Locale.getDefault())));
+        command.append(MoveCommand.create(domain, object.eContainer(), list, object, to));
+        return command;
     }
 
     private static int index(EObject object) {

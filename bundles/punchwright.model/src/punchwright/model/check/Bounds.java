@@ -78,6 +78,7 @@ final class Bounds {
                 + "adminSurchargePercent "
                 + "salesSurchargePercent profitPercent holdingCostPercentPerYear");
         range("Rates", "scrapRatePercent", 0, 90);
+        range("LayerRule", "colour", 0, 255);
         notNegative("SecondaryRate", "perHour setUpMinutes minutesPerPiece minutesPerUnit");
     }
 
@@ -93,6 +94,7 @@ final class Bounds {
         notNegative("NotchedBracketShape", "notchXMm notchYMm");
         range("NotchedBracketShape", "notchedCorners", 0, 4);
         positive("BusbarShape", "lengthMm widthMm");
+        range("RackPanelShape", "heightUnits", 1, 12);
         positive("HolePattern", "sizeMm countX countY");
         notNegative("HolePattern", "widthMm");
         positive("PartForm", "lengthMm");

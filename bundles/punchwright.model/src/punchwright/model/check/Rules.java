@@ -42,6 +42,7 @@ public final class Rules {
         Rows rows = new Rows();
         GeneralRules.addTo(rows);
         LibraryRules.addTo(rows);
+        LayerRuleRules.addTo(rows);
         MachineRules.addTo(rows);
         StandingRules.addTo(rows);
         ToolRules.addTo(rows);

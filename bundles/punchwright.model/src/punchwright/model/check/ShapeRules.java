@@ -12,10 +12,16 @@ import punchwright.model.work.NotchedBracketShape;
 import punchwright.model.work.Part;
 import punchwright.model.work.PerforatedPanelShape;
 import punchwright.model.work.PlateShape;
+import punchwright.model.work.RackPanelShape;
 import punchwright.model.work.WorkPackage.Literals;
 
 /** Rules for the shapes of parts that are given by numbers. */
 final class ShapeRules {
+
+    /** Front panels of racks [IEC 60297-3-100 and EIA-310, from memory]: width, one unit, and what a panel is lower than its units. */
+    private static final double RACK_WIDTH_MM = 482.6;
+    private static final double RACK_UNIT_MM = 44.45;
+    private static final double RACK_GAP_MM = 0.8;
 
     private ShapeRules() {
     }
@@ -127,6 +133,7 @@ final class ShapeRules {
             case PlateShape p -> new double[] {p.getLengthMm(), p.getWidthMm()};
             case NotchedBracketShape n -> new double[] {n.getLengthMm(), n.getWidthMm()};
             case BusbarShape b -> new double[] {b.getLengthMm(), b.getWidthMm()};
+            case RackPanelShape p -> new double[] {RACK_WIDTH_MM, p.getHeightUnits() * RACK_UNIT_MM - RACK_GAP_MM};
             case null, default -> null;
         };
     }

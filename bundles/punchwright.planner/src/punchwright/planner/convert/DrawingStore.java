@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.planner.convert;
 
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,20 +13,36 @@ import punchwright.engine.drawing.LayerMeaning;
 import punchwright.engine.drawing.LayerRule;
 import punchwright.engine.drawing.LayerRules;
 import punchwright.engine.finding.Finding;
+import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Shape;
+import punchwright.model.files.Workspace;
 import punchwright.model.files.WorkspaceException;
 import punchwright.model.files.WorkspacePaths;
 import punchwright.model.work.DrawnShape;
 
-/** Drawings of a workspace, each read once. */
+/**
+ * Drawings of a workspace, each read once in each way: with the layer rules of the shop, or with the unit and rules that a part
+ * names.
+ */
 public final class DrawingStore {
 
     private final WorkspacePaths paths;
-    private final Map<String, DrawingResult> read = new LinkedHashMap<>();
-    private final Map<String, DrawingOptions> options = new LinkedHashMap<>();
+    private final LayerRules shopRules;
+    private final Map<Reading, DrawingResult> read = new LinkedHashMap<>();
 
-    public DrawingStore(WorkspacePaths paths) {
+    /** A drawing, read in one way. */
+    private record Reading(String reference, DrawingOptions options) {
+    }
+
+    /** Drawings of a workspace, read by the layer rules of its library. */
+    public DrawingStore(Workspace workspace) {
+        this(workspace.paths(), ShopLayerRules.of(workspace.library()));
+    }
+
+    /** Drawings below a folder, read by layer rules that are asked after those of a part. */
+    public DrawingStore(WorkspacePaths paths, LayerRules shopRules) {
         this.paths = paths;
+        this.shopRules = shopRules;
     }
 
     /**
@@ -38,51 +53,74 @@ public final class DrawingStore {
      * @throws InputException when the drawing cannot be read, lies outside the folder or shows another number of parts
      */
     public Shape shape(String reference, String owner) {
-        DrawingResult result = drawing(reference, owner);
+        return only(drawing(new Reading(reference, DrawingOptions.USUAL.withLayerRules(shopRules)), owner), reference, owner);
+    }
+
+    private static Shape only(DrawingResult result, String reference, String owner) {
         if (result.shapes().size() != 1) {
-            throw new InputException(Finding.of(InputReason.MANY_PARTS_IN_DRAWING, owner, reference,
-                    result.shapes().size()));
+            throw new InputException(Finding.of(InputReason.MANY_PARTS_IN_DRAWING, owner, reference, result.shapes().size()));
         }
         return result.shapes().get(0);
     }
 
-    /** The one part that a part's drawing shows, with the unit and layers that the part names. */
+    /** The part that a part's drawing shows, with the unit and layers that the part names; the picked one of several. */
     Shape shape(DrawnShape drawn, String owner) {
-        options.put(drawn.getDrawing(), options(drawn));
-        return shape(drawn.getDrawing(), owner);
+        DrawingResult result = drawing(reading(drawn), owner);
+        if (drawn.getPick() == null) {
+            return only(result, drawn.getDrawing(), owner);
+        }
+        Point place = new Point(drawn.getPick().getXMm(), drawn.getPick().getYMm());
+        return PartPick.at(result.shapes(), place).orElseThrow(() -> new InputException(Finding.at(place,
+                InputReason.NO_PART_AT_PLACE, owner, drawn.getDrawing(), place.x(), place.y())));
     }
 
-    private static DrawingOptions options(DrawnShape drawn) {
-        DrawingOptions usual = DrawingOptions.USUAL;
+    /**
+     * All that a part's drawing shows, also beside the part.
+     *
+     * @throws InputException when the drawing cannot be read or lies outside the folder
+     */
+    public DrawingResult drawing(DrawnShape drawn, String owner) {
+        return drawing(reading(drawn), owner);
+    }
+
+    private Reading reading(DrawnShape drawn) {
+        return new Reading(drawn.getDrawing(), options(drawn, shopRules));
+    }
+
+    /** How a part's drawing is read: its own rules before those of the shop. */
+    public static DrawingOptions options(DrawnShape drawn, LayerRules shopRules) {
+        LayerRules rules = shopRules;
         if (!drawn.getLayers().isEmpty()) {
             List<LayerRule> named = drawn.getLayers().stream().map(l -> LayerRule.forLayer(l, LayerMeaning.CUT)).toList();
-            usual = usual.withLayerRules(new LayerRules(named, LayerMeaning.IGNORE));
+            rules = new LayerRules(named, LayerMeaning.IGNORE);
         }
+        DrawingOptions usual = DrawingOptions.USUAL.withLayerRules(ShopLayerRules.before(drawn.getLayerRules(), rules));
+        DrawingOptions all = new DrawingOptions(usual.toleranceMm(), usual.mmPerUnit(), usual.layerRules(), drawn.isHiddenLayers(),
+                usual.mostCurves());
         return switch (drawn.getUnit()) {
-            case MM -> usual.withUnit(1);
-            case INCH -> usual.withUnit(25.4);
-            default -> usual;
+            case MM -> all.withUnit(1);
+            case INCH -> all.withUnit(25.4);
+            default -> all;
         };
     }
 
-    /** What the reader noticed in a drawing that was read before. */
-    public List<Finding> findings(String reference) {
-        DrawingResult result = read.get(reference);
+    /** What the reader noticed in a part's drawing that was read before. */
+    public List<Finding> findings(DrawnShape drawn) {
+        DrawingResult result = read.get(reading(drawn));
         return result == null ? List.of() : result.findings();
     }
 
-    private DrawingResult drawing(String reference, String owner) {
-        DrawingResult known = read.get(reference);
+    private DrawingResult drawing(Reading reading, String owner) {
+        DrawingResult known = read.get(reading);
         if (known != null) {
             return known;
         }
         try {
-            Path file = paths.resolve(reference);
-            DrawingResult result = DrawingReader.read(file, options.getOrDefault(reference, DrawingOptions.USUAL));
-            read.put(reference, result);
+            DrawingResult result = DrawingReader.read(paths.resolve(reading.reference()), reading.options());
+            read.put(reading, result);
             return result;
         } catch (WorkspaceException e) {
-            throw new InputException(Finding.of(InputReason.DRAWING_OUTSIDE, owner, reference));
+            throw new InputException(Finding.of(InputReason.DRAWING_OUTSIDE, owner, reading.reference()));
         } catch (DrawingException e) {
             throw new InputException(e.finding());
         }

@@ -11,6 +11,7 @@ public enum InputReason implements Reason {
     PART_WITHOUT_SHAPE,
     PART_WITHOUT_MATERIAL,
     MANY_PARTS_IN_DRAWING,
+    NO_PART_AT_PLACE,
     DRAWING_OUTSIDE;
 
     @Override

@@ -33,6 +33,7 @@ import punchwright.model.work.Part;
 import punchwright.model.work.PartShape;
 import punchwright.model.work.PerforatedPanelShape;
 import punchwright.model.work.PlateShape;
+import punchwright.model.work.RackPanelShape;
 import punchwright.model.work.ToolWish;
 import punchwright.model.work.WishKind;
 
@@ -97,7 +98,7 @@ public final class PartReader {
 
     /** What the reader noticed in the part's drawing. */
     public List<Finding> findings(Part part) {
-        return part.getShape() instanceof DrawnShape drawn ? drawings.findings(drawn.getDrawing()) : List.of();
+        return part.getShape() instanceof DrawnShape drawn ? drawings.findings(drawn) : List.of();
     }
 
     private Shape build(Part part) {
@@ -123,6 +124,7 @@ public final class PartReader {
                     HoleArrangement.valueOf(p.getArrangement().getName()), p.getMarginXMm(), p.getMarginYMm());
             case NotchedBracketShape n -> ParametricParts.notchedBracket(name, n.getLengthMm(), n.getWidthMm(), n.getNotchXMm(),
                     n.getNotchYMm(), n.getNotchedCorners(), holes(n.getHoles()));
+            case RackPanelShape r -> ParametricParts.rackPanel(name, r.getHeightUnits(), holes(r.getHoles()));
             case BusbarShape b -> ParametricParts.busbar(name, b.getLengthMm(), b.getWidthMm(), holes(b.getHoles()));
             case null, default -> throw new InputException(Finding.of(InputReason.PART_WITHOUT_SHAPE, name, name));
         };

@@ -50,7 +50,7 @@ final class CheckOperation implements ShopOperation {
 
     private static List<Finding> drawings(Workspace workspace) {
         List<Finding> findings = new ArrayList<>();
-        PartReader reader = new PartReader(new DrawingStore(workspace.paths()));
+        PartReader reader = new PartReader(new DrawingStore(workspace));
         for (Part part : workspace.parts()) {
             try {
                 reader.shape(part);

@@ -64,7 +64,7 @@ final class ExportOperation implements ShopOperation {
     static List<Path> write(Reports reports, Workspace workspace, Order order, List<Plan> plans, Path folder)
             throws IOException {
         List<Path> files = new ArrayList<>();
-        PartReader parts = new PartReader(new DrawingStore(workspace.paths()));
+        PartReader parts = new PartReader(new DrawingStore(workspace));
         for (Plan plan : plans) {
             if (PlanTable.proven(plan)) {
                 files.add(reports.processSheet(plan, workspace.library(), parts::shapeOrNull, folder));

@@ -28,6 +28,7 @@ import punchwright.planner.convert.InputException;
 import punchwright.planner.convert.MachineReader;
 import punchwright.planner.convert.OrderReader;
 import punchwright.planner.convert.PartReader;
+import punchwright.planner.convert.ShopLayerRules;
 import punchwright.planner.convert.StockReader;
 import punchwright.planner.convert.ToolReader;
 
@@ -40,7 +41,7 @@ public final class OrderPlanning {
 
     public OrderPlanning(Library library, WorkspacePaths paths, String programVersion) {
         this.library = library;
-        this.drawings = new DrawingStore(paths);
+        this.drawings = new DrawingStore(paths, ShopLayerRules.of(library));
         this.programVersion = programVersion;
     }
 

@@ -47,6 +47,11 @@ public final class Edits {
         return file.run(punchwright.model.edit.Edits.duplicate(file.domain(), objects));
     }
 
+    /** Moves an object within its list by so many places; returns whether it did. */
+    public boolean move(EObject object, int by) {
+        return file.run(punchwright.model.edit.Edits.move(file.domain(), object, by));
+    }
+
     /** Takes objects out of their list; does nothing when one is used elsewhere. */
     public boolean remove(Collection<? extends EObject> objects) {
         Command command = punchwright.model.edit.Edits.remove(file.domain(), List.copyOf(objects));

@@ -42,7 +42,7 @@ final class Values {
         List<Object> values = new ArrayList<>();
         for (String piece : typed.split("[;\\n]")) {
             if (!piece.isBlank()) {
-                values.add(one(feature.getEType(), piece));
+                values.add(one(feature.getEType(), piece.strip()));
             }
         }
         return values;

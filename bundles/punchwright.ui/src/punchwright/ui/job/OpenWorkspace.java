@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.job;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 
 import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -13,6 +15,8 @@ import org.eclipse.ui.PlatformUI;
 
 import punchwright.model.files.Workspace;
 import punchwright.model.files.WorkspaceException;
+import punchwright.model.files.WorkspacePaths;
+import punchwright.planner.convert.ShopLayerRules;
 import punchwright.ui.editor.Editors;
 import punchwright.ui.session.OpenFile;
 import punchwright.ui.session.Recent;
@@ -46,8 +50,19 @@ public final class OpenWorkspace {
         if (folder != null && leave(window)) {
             Path path = Path.of(folder);
             Background.start(Texts.of("job.open", path.getFileName()),
-                    monitor -> Workspace.create(path, String.valueOf(path.getFileName()), "EUR"), OpenWorkspace::begin);
+                    monitor -> made(path), OpenWorkspace::begin);
         }
+    }
+
+    /** An empty workspace with the usual layer rules; one that is there already is opened as it is. */
+    private static Workspace made(Path folder) throws WorkspaceException {
+        boolean there = Files.exists(folder.resolve(WorkspacePaths.LIBRARY));
+        Workspace workspace = Workspace.create(folder, String.valueOf(folder.getFileName()), "EUR");
+        if (!there) {
+            workspace.library().getLayerRules().addAll(ShopLayerRules.usual(Locale.getDefault()));
+            workspace.save(workspace.library());
+        }
+        return workspace;
     }
 
     /** Opens a folder, once the present workspace is saved or given up. */

@@ -80,8 +80,12 @@ final class KindPage extends Composite {
         table.onSelect(this::show);
         table.onOpen(row -> form.setFocus());
         table.control().addListener(SWT.KeyDown, e -> {
+            boolean step = kind.ordered() && (e.stateMask & SWT.MOD3) != 0;
             if (e.keyCode == SWT.DEL) {
                 remove();
+            } else if (step && (e.keyCode == SWT.ARROW_UP || e.keyCode == SWT.ARROW_DOWN)) {
+                e.doit = false;
+                move(e.keyCode == SWT.ARROW_UP ? -1 : 1);
             }
         });
         library.eAdapters().add(follower);
@@ -113,6 +117,10 @@ final class KindPage extends Composite {
         item(tools, Icons.ADD, "record.add", this::add);
         item(tools, Icons.DUPLICATE, "record.duplicate", this::duplicate);
         item(tools, Icons.REMOVE, "record.remove", this::remove);
+        if (kind.ordered()) {
+            item(tools, Icons.UP, "record.up", () -> move(-1));
+            item(tools, Icons.DOWN, "record.down", () -> move(1));
+        }
     }
 
     private static void item(ToolBar bar, Icons icon, String key, Runnable what) {
@@ -194,6 +202,15 @@ final class KindPage extends Composite {
         filter.setText("");
         refresh();
         select(made);
+    }
+
+    /** Moves the selected record in the list; those of an ordered kind are asked from the top. */
+    private void move(int by) {
+        EObject record = table.first();
+        if (record != null && new Edits(file).move(record, by)) {
+            refresh();
+            select(record);
+        }
     }
 
     private void remove() {

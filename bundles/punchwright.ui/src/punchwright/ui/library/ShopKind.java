@@ -64,7 +64,11 @@ public enum ShopKind {
             "pricePerPiece:2 90", "remnant 80", "location 90"), List.of(
                     new Group("group.general", "name", "id", "material", "kind", "notes"),
                     new Group("group.size", "lengthMm", "widthMm", "thicknessMm", "grain", "faceProtected"),
-                    new Group("group.onHand", "quantity", "orderable", "remnant", "pricePerPiece", "location")), List.of());
+                    new Group("group.onHand", "quantity", "orderable", "remnant", "pricePerPiece", "location")), List.of()),
+    /** What layers of drawings mean, in the order in which they are asked. */
+    LAYER_RULES("layerRules", Icons.DRAWING, List.of("name 170", "layerPatterns 200", "lineTypePatterns 130", "colour 60", "meaning 110"),
+            List.of(new Group("group.general", "name", "id", "meaning", "notes"),
+                    new Group("group.fits", "layerPatterns", "lineTypePatterns", "colour")), List.of());
 
     private record Group(String titleKey, List<String> names) {
         Group(String titleKey, String... names) {
@@ -116,6 +120,11 @@ public enum ShopKind {
     /** Its name in the plural. */
     public String plural() {
         return Texts.of(list());
+    }
+
+    /** Whether the order of the records counts. */
+    boolean ordered() {
+        return this == LAYER_RULES;
     }
 
     String[] columns() {

@@ -13,6 +13,7 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
+import punchwright.engine.drawing.LayerRules;
 import punchwright.model.shop.Library;
 import punchwright.model.work.Assembly;
 import punchwright.model.work.Item;
@@ -117,7 +118,8 @@ public final class PartEditor extends FileEditor {
         Part copy = EcoreUtil.copy((Part) item());
         int turn = ++drawn;
         Session session = Session.current().orElseThrow();
-        Background.start(Texts.of("job.picture", copy.getName()), monitor -> PartPicture.read(copy, session.workspace().paths()),
+        LayerRules rules = session.layerRules();
+        Background.start(Texts.of("job.picture", copy.getName()), monitor -> PartPicture.read(copy, session.workspace().paths(), rules),
                 picture -> show(picture, turn));
     }
 

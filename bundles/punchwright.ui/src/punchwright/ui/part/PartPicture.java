@@ -3,6 +3,7 @@ package punchwright.ui.part;
 
 import java.util.List;
 
+import punchwright.engine.drawing.LayerRules;
 import punchwright.engine.geometry.Shape;
 import punchwright.model.files.WorkspacePaths;
 import punchwright.model.work.Part;
@@ -23,12 +24,12 @@ import punchwright.ui.text.Texts;
 record PartPicture(List<Outline> contours, double areaMm2, double cutLengthMm, String error) {
 
     /** Reads a part; may run in the background on a copy that nobody changes. */
-    static PartPicture read(Part part, WorkspacePaths paths) {
+    static PartPicture read(Part part, WorkspacePaths paths, LayerRules rules) {
         if (part.getShape() == null) {
             return failed(Texts.of("part.noShape"));
         }
         try {
-            Shape shape = new PartReader(new DrawingStore(paths)).demand(part, 1).shape();
+            Shape shape = new PartReader(new DrawingStore(paths, rules)).demand(part, 1).shape();
             return new PartPicture(PartShapes.outlines(shape), shape.areaMm2(), shape.cutLengthMm(), "");
         } catch (InputException e) {
             return failed(e.finding().message() + " " + e.finding().remedy());

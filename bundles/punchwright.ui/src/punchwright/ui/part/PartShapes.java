@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import punchwright.engine.drawing.LayerRules;
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Flattening;
 import punchwright.engine.geometry.Point;
@@ -26,9 +27,9 @@ public final class PartShapes {
     private final PartReader reader;
     private final Map<Part, List<Outline>> known = new LinkedHashMap<>();
 
-    /** Shapes of one workspace. */
-    public PartShapes(WorkspacePaths paths) {
-        reader = new PartReader(new DrawingStore(paths));
+    /** Shapes of one workspace, whose drawings are read by its layer rules. */
+    public PartShapes(WorkspacePaths paths, LayerRules rules) {
+        reader = new PartReader(new DrawingStore(paths, rules));
     }
 
     /** Outer contour first, then the openings; empty when the part cannot be read, which the findings say. */

@@ -86,7 +86,7 @@ public final class PlanEditor extends FileEditor {
         layout = chosen;
         tabs.show(chosen);
         Plan plan = plan();
-        PartShapes shapes = new PartShapes(Session.current().orElseThrow().workspace().paths());
+        PartShapes shapes = new PartShapes(Session.current().orElseThrow().workspace().paths(), Session.current().orElseThrow().layerRules());
         status.setText(Texts.of("plan.drawing"));
         Background.start(Texts.of("job.picture", plan.getName()), monitor -> new SceneBuilder(plan, chosen, shapes::of).build(),
                 this::picture);

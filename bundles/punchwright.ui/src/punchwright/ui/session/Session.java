@@ -12,8 +12,10 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import punchwright.engine.drawing.LayerRules;
 import punchwright.model.files.Workspace;
 import punchwright.model.files.WorkspaceException;
+import punchwright.planner.convert.ShopLayerRules;
 
 /** The workspace that is open in the window, and its files as they are edited. To be used on the UI thread only. */
 public final class Session {
@@ -75,6 +77,11 @@ public final class Session {
     /** The folder. */
     public Path folder() {
         return workspace.paths().root();
+    }
+
+    /** What layers mean in drawings of this shop: its rules as they are now, also when they are not saved yet. */
+    public LayerRules layerRules() {
+        return ShopLayerRules.of(workspace.library());
     }
 
     /** The file that an object lives in. */

@@ -24,6 +24,7 @@ import punchwright.model.shop.Grain;
 import punchwright.model.shop.GroupLife;
 import punchwright.model.shop.HeadKind;
 import punchwright.model.shop.ItemStatus;
+import punchwright.model.shop.LayerRule;
 import punchwright.model.shop.Machine;
 import punchwright.model.shop.Material;
 import punchwright.model.shop.MaterialGroup;
@@ -55,6 +56,7 @@ final class RuleCases {
     static {
         general();
         library();
+        layerRules();
         machineSizes();
         machineParts();
         standing();
@@ -101,6 +103,28 @@ final class RuleCases {
             }
         });
         rule("010", (w, bad) -> w.material().setPriceDate(bad ? "2026-02-30" : "2026-02-28"));
+    }
+
+    private static void layerRules() {
+        rule("016", (w, bad) -> layerRule(w, "Colours", bad ? 0 : 3));
+        rule("017", (w, bad) -> {
+            layerRule(w, "First", 3, "BEND*", "FOLD");
+            layerRule(w, "Second", bad ? 3 : 4, "fold", "bend*");
+        });
+        rule("018", (w, bad) -> {
+            layerRule(w, "Wide", 0, "CUT*", "*TEXT*");
+            layerRule(w, "Narrow", 5, "CUT-?", bad ? "my-text-1" : "my-txt-1");
+        });
+        rule("019", (w, bad) -> layerRule(w, "Odd", 0, bad ? "A:B" : "A*B?-1 $"));
+    }
+
+    private static void layerRule(World w, String name, int colour, String... layers) {
+        LayerRule rule = Samples.SHOP.createLayerRule();
+        rule.setId(name.toLowerCase(java.util.Locale.ROOT));
+        rule.setName(name);
+        rule.setColour(colour);
+        rule.getLayerPatterns().addAll(List.of(layers));
+        w.library.getLayerRules().add(rule);
     }
 
     private static void library() {

@@ -85,6 +85,16 @@ class EditsTest {
     }
 
     @Test
+    void moveChangesTheOrderAndStopsAtTheEnds() throws Exception {
+        Tool first = library.getTools().get(0);
+        thereAndBack(Edits.move(domain, first, 1), "Move Tool 'Tool r10' (r10)");
+        assertEquals(1, library.getTools().indexOf(first));
+        assertFalse(Edits.move(domain, first, 1).canExecute(), "beyond the end");
+        assertFalse(Edits.move(domain, first, 0).canExecute(), "nowhere");
+        assertFalse(Edits.move(domain, library, 1).canExecute(), "in no list");
+    }
+
+    @Test
     void addGivesAFreeIdentifier() throws Exception {
         Tool tool = Samples.tool("r10", ToolShape.ROUND, 10, 0);
         thereAndBack(Edits.add(domain, library, Literals.LIBRARY__TOOLS, tool), "Add Tool 'Tool r10' (r10-2)");

@@ -94,9 +94,8 @@ public final class DrawingStore {
             List<LayerRule> named = drawn.getLayers().stream().map(l -> LayerRule.forLayer(l, LayerMeaning.CUT)).toList();
             rules = new LayerRules(named, LayerMeaning.IGNORE);
         }
-        DrawingOptions usual = DrawingOptions.USUAL.withLayerRules(ShopLayerRules.before(drawn.getLayerRules(), rules));
-        DrawingOptions all = new DrawingOptions(usual.toleranceMm(), usual.mmPerUnit(), usual.layerRules(), drawn.isHiddenLayers(),
-                usual.mostCurves());
+        DrawingOptions all = DrawingOptions.USUAL.withLayerRules(ShopLayerRules.before(drawn.getLayerRules(), rules))
+                .withHiddenLayers(drawn.isHiddenLayers());
         return switch (drawn.getUnit()) {
             case MM -> all.withUnit(1);
             case INCH -> all.withUnit(25.4);

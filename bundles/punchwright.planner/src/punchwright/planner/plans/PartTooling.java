@@ -30,6 +30,7 @@ import punchwright.model.work.Part;
 import punchwright.planner.convert.DrawingStore;
 import punchwright.planner.convert.MachineReader;
 import punchwright.planner.convert.PartReader;
+import punchwright.planner.convert.ShopLayerRules;
 import punchwright.planner.convert.ToolReader;
 
 /** Weighs the tools for one part on one machine, with the same input and weights that planning uses. */
@@ -40,7 +41,7 @@ public final class PartTooling {
 
     public PartTooling(Library library, WorkspacePaths paths) {
         this.library = library;
-        this.drawings = new DrawingStore(paths);
+        this.drawings = new DrawingStore(paths, ShopLayerRules.of(library));
     }
 
     /**

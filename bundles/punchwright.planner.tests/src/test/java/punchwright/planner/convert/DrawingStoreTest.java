@@ -10,15 +10,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import punchwright.engine.drawing.LayerRules;
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Shape;
-import punchwright.model.files.WorkspacePaths;
+import punchwright.model.files.Workspace;
 import punchwright.model.shop.LayerMeaning;
 import punchwright.model.shop.LayerRule;
 import punchwright.model.shop.ShopFactory;
@@ -34,14 +34,21 @@ class DrawingStoreTest {
 
     @TempDir
     Path folder;
+    private Workspace workspace;
     private DrawingStore store;
 
     @BeforeEach
     void drawings() throws IOException {
+        workspace = Workspace.create(folder, "Shop", "EUR");
         Files.createDirectories(folder.resolve("drawings"));
         Files.writeString(folder.resolve("drawings/two.dxf"), drawing(TWO_PLATES));
         Files.writeString(folder.resolve("drawings/layers.dxf"), drawing(plate(0, 0, 80, 50, "OUT") + circle(20, 25, 5, "BEND")));
-        store = new DrawingStore(new WorkspacePaths(folder), LayerRules.USUAL);
+        store = new DrawingStore(workspace);
+    }
+
+    @AfterEach
+    void close() {
+        workspace.close();
     }
 
     private static String drawing(String entities) {

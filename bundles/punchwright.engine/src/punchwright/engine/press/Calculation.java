@@ -2,72 +2,85 @@
 package punchwright.engine.press;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+
+import punchwright.engine.finding.Finding;
 
 /**
- * The single questions that come by telephone, each with its named inputs and figures that tell how they were made.
+ * The single questions that come by telephone, each with its named inputs and figures that tell how they were made. The stage's
+ * entry point for persons; screens and command line are made from this list.
  *
- * <p>An input is a number in the unit its name carries. A missing required input or one that is not above 0 is an
- * {@link IllegalArgumentException} that names it; an input outside a formula's range gives a finding in the figure.
+ * <p>A number that makes no sense (below 0, a 0 where none may be, a missing one) is an {@link IllegalArgumentException} that names
+ * it; a number outside the range of the formulas gives a finding and still a figure.
  */
 public enum Calculation {
 
-    /** Punching force, stripping force and work of a hit. */
-    FORCE("force", List.of("cutLengthMm", "thicknessMm"), Map.of("shearHeightMm", 0.0, "wornFactor", 1.2)) {
-        @Override
-        List<Figure> figures(Map<String, Double> in, Material m) {
-            Figure force = PunchingForce.figure(in.get("cutLengthMm"), in.get("thicknessMm"), m, in.get("shearHeightMm"),
-                    in.get("wornFactor"));
-            double flat = PunchingForce.flatN(in.get("cutLengthMm"), in.get("thicknessMm"), m.shearMPa());
-            return List.of(force, StrippingForce.figure(force.value(), StrippingForce.USUAL_SHARE),
-                    PunchWork.figure(PunchWork.USUAL_SHARE, flat, in.get("thicknessMm")));
-        }
-    },
-    /** Die clearance by all rules, the material's own first. */
-    CLEARANCE("clearance", List.of("thicknessMm"), Map.of()) {
-        @Override
-        List<Figure> figures(Map<String, Double> in, Material m) {
-            return DieClearance.figures(m, in.get("thicknessMm"));
-        }
-    },
-    /** Stripping force by the material's usual share and by the cut area. */
-    STRIP("strip", List.of("cutLengthMm", "thicknessMm"), Map.of("share", StrippingForce.USUAL_SHARE)) {
-        @Override
-        List<Figure> figures(Map<String, Double> in, Material m) {
-            double force = PunchingForce.flatN(in.get("cutLengthMm"), in.get("thicknessMm"), m.shearMPa());
-            double byArea = StrippingForce.byEdgeAreaN(in.get("cutLengthMm"), in.get("thicknessMm"));
-            String formula = String.format(Locale.ROOT, "24.13 L t = 24.13 x %.2f mm x %.2f mm", in.get("cutLengthMm"),
-                    in.get("thicknessMm"));
-            return List.of(StrippingForce.figure(force, in.get("share")), new Figure("stripping force by edge area", byArea, "N",
-                    formula, "Machinery's Handbook, from memory", List.of()));
-        }
-    },
-    /** Pitch and number of hits when nibbling with a round tool: straight, inside arc, outside arc. */
-    NIBBLE("nibble", List.of("toolDiameterMm", "scallopMm"), Map.of("arcRadiusMm", 0.0, "lengthMm", 100.0)) {
-        @Override
-        List<Figure> figures(Map<String, Double> in, Material m) {
-            return nibble(in.get("toolDiameterMm") / 2, in.get("scallopMm"), in.get("arcRadiusMm"), in.get("lengthMm"));
-        }
-    },
-    /** Smallest hole by custom and by the stress of the punch. */
-    MINIMUM_HOLE("minimum-hole", List.of("thicknessMm"), Map.of("permittedMPa", SmallestFeature.PERMITTED_STRESS_MPA)) {
-        @Override
-        List<Figure> figures(Map<String, Double> in, Material m) {
-            return List.of(SmallestFeature.figure(m, in.get("thicknessMm"), in.get("permittedMPa")));
-        }
-    };
+    /** Force of any cut with shear on the punch and worn edges, against a limit. */
+    FORCE("force", ForceQuestions::force, Inputs.CUT, Inputs.THICKNESS, Inputs.STRENGTH, Inputs.SHEAR_HEIGHT, Inputs.PUNCHES,
+            Inputs.WORN, Inputs.LIMIT),
+    /** Share of the flat force with a roof or a one-sided slope, by shape. */
+    SHEAR("shear", ForceQuestions::shear, Inputs.SLOT, Inputs.SLIT_WIDTH, Inputs.THICKNESS, Inputs.SHEAR_HEIGHT),
+    /** Stripping force by two rules. */
+    STRIP("strip", ForceQuestions::strip, Inputs.CUT, Inputs.THICKNESS, Inputs.STRENGTH, Inputs.STRIP_SHARE, Inputs.LIMIT),
+    /** Work of a hit and power of a run. */
+    WORK("work", ForceQuestions::work, Inputs.CUT, Inputs.THICKNESS, Inputs.STRENGTH, Inputs.WORK_SHARE, Inputs.RATE_PER_MIN,
+            Inputs.EFFICIENCY),
+    /** Thickest sheet for a force and a punch. */
+    LARGEST_THICKNESS("largest-thickness", ForceQuestions::thickness, Inputs.FORCE_ON_HAND, Inputs.CUT, Inputs.STRENGTH,
+            Inputs.WORN, Inputs.SIZE, Inputs.PERMITTED),
+    /** Inserts of a multi-tool: size, ring, tilt. */
+    MULTI_TOOL("multi-tool", ForceQuestions::multiTool, Inputs.OUTER, Inputs.INSERTS, Inputs.WALL, Inputs.INSERT_FORCE, Inputs.LIMIT),
+    /** Die clearance by all rules, the one used first, the nearest on hand and the edge it gives. */
+    CLEARANCE("clearance", ClearanceQuestions::clearance, Inputs.THICKNESS, Inputs.STRENGTH, Inputs.PERCENT_OF_T, Inputs.C,
+            Inputs.ON_HAND, Inputs.SIZE),
+    /** Whether slugs may come up. */
+    SLUG("slug", ClearanceQuestions::slug, Inputs.PUNCH, Inputs.THICKNESS, Inputs.CLEARANCE, Inputs.STRENGTH, Inputs.OILED),
+    /** Smallest round hole. */
+    MINIMUM_HOLE("minimum-hole", FeatureQuestions::hole, Inputs.THICKNESS, Inputs.STRENGTH, Inputs.HOLE_FACTOR, Inputs.PERMITTED),
+    /** Least width of a slot. */
+    MINIMUM_SLOT("minimum-slot", FeatureQuestions::slot, Inputs.SLOT, Inputs.THICKNESS, Inputs.STRENGTH, Inputs.HOLE_FACTOR,
+            Inputs.PERMITTED),
+    /** Webs, edge distances, distances to bends and forms. */
+    WEB("web", FeatureQuestions::web, Inputs.THICKNESS, Inputs.BEND),
+    /** Class of general tolerances that is reached. */
+    TOLERANCE("tolerance", FeatureQuestions::tolerance, Inputs.NOMINAL, Inputs.ACCURACY, Inputs.TURNING, Inputs.WEAR,
+            Inputs.EDGE_SCALLOP),
+    /** Copper bar: hole, edge, web, stress. */
+    COPPER_BAR("copper-bar", FeatureQuestions::copperBar, Inputs.BAR, Inputs.BAR_HOLE, Inputs.STRENGTH, Inputs.EDGE_DISTANCE, Inputs.WEB,
+            Inputs.PERMITTED),
+    /** Pitch and number of hits when nibbling with a round tool. */
+    NIBBLE("nibble", NibbleQuestions::nibble, Inputs.TOOL, Inputs.SCALLOP, Inputs.ARC, Inputs.ARC_ANGLE, Inputs.EDGE, Inputs.SHEET),
+    /** Number of hits and equal steps along a slit or in a rectangular opening. */
+    SLIT("slit", NibbleQuestions::slit, Inputs.CUT, Inputs.TOOL_LENGTH, Inputs.OVERLAP, Inputs.SLIT_WIDTH, Inputs.TOOL_WIDTH,
+            Inputs.SHEET),
+    /** Hits between grinds. */
+    LIFE("life", LifeQuestions::life, Inputs.THICKNESS, Inputs.LIFE_FACTOR, Inputs.DRY, Inputs.NIBBLED),
+    /** Grinds, life in all and cost per hit. */
+    REGRIND("regrind", LifeQuestions::regrind, Inputs.PRICE, Inputs.GRIND_COST, Inputs.RESERVE, Inputs.PER_GRIND, Inputs.HITS,
+            Inputs.SINCE, Inputs.RESIDUAL),
+    /** Force of louvres, embosses, coins and half-shears, heights and distances. */
+    FORMING("forming", FormQuestions::forming, Inputs.FORMED, Inputs.FORM_SHEET, Inputs.STRENGTH, Inputs.TENSILE, Inputs.COINED,
+            Inputs.HEIGHT, Inputs.FORM_WIDTH, Inputs.DIE, Inputs.DEAD_ZONE, Inputs.LIMIT),
+    /** Collar for a thread: core, height, hole punched first, force. */
+    COLLAR("collar", FormQuestions::collar, Inputs.THREAD, Inputs.COLLAR_SHEET, Inputs.TENSILE, Inputs.COLLAR_HEIGHT,
+            Inputs.DIE_RADIUS, Inputs.LIMIT),
+    /** Countersink: depth, hole punched first, force. */
+    COUNTERSINK("countersink", FormQuestions::countersink, Inputs.HEAD, Inputs.HOLE, Inputs.SINK_SHEET, Inputs.TENSILE, Inputs.CONE,
+            Inputs.LIMIT);
 
     private final String word;
-    private final List<String> required;
-    private final Map<String, Double> optional;
+    private final Consumer<Working> method;
+    private final List<Input> inputs;
 
-    Calculation(String word, List<String> required, Map<String, Double> optional) {
+    Calculation(String word, Consumer<Working> method, Input... inputs) {
         this.word = word;
-        this.required = required;
-        this.optional = optional;
+        this.method = method;
+        this.inputs = List.of(inputs);
     }
 
     /** Word on a command line. */
@@ -75,59 +88,62 @@ public enum Calculation {
         return word;
     }
 
-    /** Inputs that must be given, each above 0. */
-    public List<String> required() {
-        return required;
+    /** What it answers, for a person. */
+    public String title(Locale locale) {
+        return Words.of("question." + word, locale);
     }
 
-    /** Inputs that may be given, with the values taken otherwise. */
-    public Map<String, Double> optional() {
-        return optional;
+    /** What it takes, in the order in which a person is asked. */
+    public List<Input> inputs() {
+        return inputs;
     }
 
-    /** The figures for inputs by name; unknown names are refused. */
-    public List<Figure> answer(Map<String, Double> inputs, Material material) {
-        Map<String, Double> all = new TreeMap<>(optional);
-        for (String name : required) {
-            Double value = inputs.get(name);
-            if (value == null || !(value > 0)) {
-                throw new IllegalArgumentException(word + " needs " + name + " above 0; given: " + value);
+    /** The question of a word. */
+    public static Calculation named(String word) {
+        for (Calculation c : values()) {
+            if (c.word.equals(word)) {
+                return c;
             }
         }
-        for (Map.Entry<String, Double> e : inputs.entrySet()) {
-            if (!required.contains(e.getKey()) && !optional.containsKey(e.getKey())) {
-                throw new IllegalArgumentException(word + " knows no " + e.getKey() + "; it takes " + required + " and "
-                        + List.copyOf(all.keySet()));
+        throw new IllegalArgumentException("there is no question '" + word + "'; there are "
+                + String.join(", ", List.of(values()).stream().map(Calculation::word).toList()));
+    }
+
+    /** The answer for inputs by name and a material's record. */
+    public Answer answer(Map<String, Double> given, Material material) {
+        return answer(given, Basis.of(material));
+    }
+
+    /**
+     * The answer for inputs by name.
+     *
+     * @throws IllegalArgumentException when one is missing, unknown or makes no sense
+     */
+    public Answer answer(Map<String, Double> given, Basis basis) {
+        for (String name : given.keySet()) {
+            if (inputs.stream().noneMatch(i -> i.name().equals(name))) {
+                throw new IllegalArgumentException(word + " knows no " + name + "; it takes "
+                        + String.join(", ", inputs.stream().map(Input::name).toList()));
             }
-            all.put(e.getKey(), e.getValue());
         }
-        return figures(all, material);
+        Map<Input, Double> values = new LinkedHashMap<>();
+        List<Finding> findings = new ArrayList<>();
+        for (Input i : inputs) {
+            double value = value(i, given, basis);
+            i.refuseNonsense(word, value);
+            findings.addAll(i.usual() == value ? List.of() : i.check(word, value));
+            values.put(i, value);
+        }
+        Working working = new Working(word, basis, values);
+        method.accept(working);
+        findings.addAll(working.findings());
+        return new Answer(this, basis, values, working.figures(), findings.stream().distinct().toList());
     }
 
-    abstract List<Figure> figures(Map<String, Double> in, Material m);
-
-    private static List<Figure> nibble(double r, double h, double arc, double length) {
-        List<Figure> figures = new ArrayList<>();
-        if (h >= r) {
-            throw new IllegalArgumentException(String.format(Locale.ROOT,
-                    "nibble needs a scallop below the tool's radius; given: %.3f mm, radius %.3f mm", h, r));
-        }
-        double pitch = Scallop.straightPitchMm(r, h);
-        figures.add(figure("pitch on a straight edge", pitch, "mm", "p = 2 sqrt(2 r h - h^2)", r, h));
-        figures.add(figure("hits for the length", HitCount.steps(length, pitch) + 1.0, "hits", "ceil(L / p) + 1", r, h));
-        if (arc >= r) {
-            figures.add(figure("hits around an opening", HitCount.steps(2 * Math.PI, Scallop.insideStepRad(arc, r, h)), "hits",
-                    "2 pi / theta inside", r, h));
-        }
-        if (arc > 0) {
-            figures.add(figure("hits around a disc", HitCount.steps(2 * Math.PI, Scallop.outsideStepRad(arc, r, h)), "hits",
-                    "2 pi / theta outside", r, h));
-        }
-        return figures;
-    }
-
-    private static Figure figure(String name, double value, String unit, String formula, double r, double h) {
-        return new Figure(name, value, unit, String.format(Locale.ROOT, "%s, r %.2f mm, h %.3f mm", formula, r, h),
-                "plane geometry", List.of());
+    private double value(Input input, Map<String, Double> given, Basis basis) {
+        Double typed = given.get(input.name());
+        OptionalDouble known = typed == null ? basis.value(input) : OptionalDouble.of(typed);
+        return known.orElseThrow(() -> new IllegalArgumentException(word + " needs " + input.name() + ", "
+                + input.label(Locale.ENGLISH) + (input.from() == Input.From.NOWHERE ? "" : ", or a material that has it")));
     }
 }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.press;
 
+import java.util.Collection;
+
+import punchwright.engine.geometry.Contour;
+
 /**
  * Length of the edge that a punch cuts, per shape.
  *
@@ -67,5 +71,15 @@ public final class CutLength {
      */
     public static double steppedRectangleMm(double a, double b, double p) {
         return p > a ? rectangleMm(a, b, 0) : 2 * p + b;
+    }
+
+    /** All single punches of a cluster that cut at once: {@code n} times one of them, mm. */
+    public static double clusterMm(double singleMm, int punches) {
+        return punches * singleMm;
+    }
+
+    /** Any contour, or several that cut at once: the sum of their lengths, mm. */
+    public static double contoursMm(Collection<Contour> contours) {
+        return contours.stream().mapToDouble(Contour::lengthMm).sum();
     }
 }

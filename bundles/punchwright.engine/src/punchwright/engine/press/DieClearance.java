@@ -1,15 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.press;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import punchwright.engine.finding.Finding;
 
 /**
  * Clearance between punch and die. Per side means u, total means 2u (difference of the diameters); a hole takes its size
- * from the punch, a blank from the die.
+ * from the punch, a blank from the die (Europa-Lehrmittel, Werkzeugbau; Groover).
  *
  * <p>Symbols: t [mm], tau [MPa], c 0.005 (clean edge) to 0.035 (least force), a allowance, p per cent. Three rules:
  * <ul>
@@ -19,15 +17,13 @@ import punchwright.engine.finding.Finding;
  * stainless, 0.075 half-hard steel and hard stainless. a 0.075, t 3.2: 0.24 mm.
  * <li>Per cent of the thickness in all, kept by the shop: {@code 2u = p t / 100}. 20 %, t 2: 0.40 mm in all.
  * </ul>
- * Range: t 0.4 to 8 mm. Warning: the first two are press-tool values; shops that punch on CNC presses take wider dies for
- * tool life and stripping.
+ * The material says which one is used. Range: t 0.4 to 8 mm. Warning: the first two are press-tool values; shops that punch on
+ * CNC presses take wider dies ({@link ClearanceCustom}) for tool life and stripping.
  */
 public final class DieClearance {
 
     /** c of the usual compromise. */
     public static final double USUAL_C = 0.01;
-
-    private static final Range THICKNESS = new Range("thickness", 0.4, 8, "mm", "the clearance rules");
 
     private DieClearance() {
     }
@@ -83,9 +79,27 @@ public final class DieClearance {
         return best;
     }
 
+    /** Die of a hole: its size and both clearances, {@code d + 2u} in mm. Example: hole 20, u 0.12: 20.24. */
+    public static double dieOfHoleMm(double holeMm, double perSideMm) {
+        return holeMm + 2 * perSideMm;
+    }
+
+    /** Punch of a blank: its size less both clearances, {@code d - 2u} in mm. Example: blank 150, u 0.24: 149.52. */
+    public static double punchOfBlankMm(double blankMm, double perSideMm) {
+        return blankMm - 2 * perSideMm;
+    }
+
+    /**
+     * Widening of the die below its land, mm per side: {@code depth tan(relief)}; relief 0.25 to 1.5 degrees (University of
+     * Illinois, Mechanics Reference, sheet metal). Example: 1 degree over 10 mm: 0.1746.
+     */
+    public static double reliefPerSideMm(double depthMm, double reliefDeg) {
+        return depthMm * Math.tan(Math.toRadians(reliefDeg));
+    }
+
     /**
      * What being off means: nothing within 20 %, else a note. Tight dies give more burnish and less life, wide ones more
-     * rollover and burr (measured at 5 and 9 % per side in cold-rolled steel: burnish 76 and 54 % of t).
+     * rollover and burr; {@link EdgeQuality} has the measured figures.
      */
     public static List<Finding> effect(String subject, double clearanceMm, double needMm) {
         double percent = 100 * clearanceMm / needMm;
@@ -93,29 +107,5 @@ public final class DieClearance {
             return List.of(Finding.of(PressReason.CLEARANCE_TIGHT, subject, clearanceMm, needMm, percent));
         }
         return percent > 120 ? List.of(Finding.of(PressReason.CLEARANCE_WIDE, subject, clearanceMm, needMm, percent)) : List.of();
-    }
-
-    /** All three rules side by side, the chosen one first. */
-    public static List<Figure> figures(Material material, double thicknessMm) {
-        List<ClearanceRule> order = new ArrayList<>(List.of(ClearanceRule.values()));
-        order.remove(material.clearanceRule());
-        order.addFirst(material.clearanceRule());
-        return order.stream().map(rule -> figure(rule, material, thicknessMm)).toList();
-    }
-
-    private static Figure figure(ClearanceRule rule, Material m, double t) {
-        String formula = switch (rule) {
-            case OEHLER_KAISER -> String.format(Locale.ROOT, "2 u, u = c t sqrt(tau/10), c %.3f, t %.2f mm, tau %.0f MPa",
-                    USUAL_C,
-                    t, m.shearMPa());
-            case ALLOWANCE -> String.format(Locale.ROOT, "2 a t, a %.3f, t %.2f mm", allowance(m.group()), t);
-            case PERCENT -> String.format(Locale.ROOT, "%.1f %% of %.2f mm", m.clearancePercent(), t);
-        };
-        String source = switch (rule) {
-            case OEHLER_KAISER -> "Oehler/Kaiser, Schnitt-, Stanz- und Ziehwerkzeuge";
-            case ALLOWANCE -> "Groover, Fundamentals of Modern Manufacturing, after ASM/SME";
-            case PERCENT -> "the shop's own record";
-        };
-        return new Figure("total die clearance", totalMm(rule, m, t), "mm", formula, source, THICKNESS.check(t));
     }
 }

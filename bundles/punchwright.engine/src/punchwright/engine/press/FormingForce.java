@@ -30,17 +30,4 @@ public final class FormingForce {
     public static double collarN(double meanDiameterMm, double coreDiameterMm, double thicknessMm, double tensileMPa) {
         return 1.1 * Math.PI * thicknessMm * tensileMPa * (meanDiameterMm - coreDiameterMm);
     }
-
-    /**
-     * Core hole of a flanged hole without thinning by ironing: {@code d0 = D - 2 (H - 0.43 r - 0.72 t)} in mm, H total height,
-     * r die radius (Lange; Romanowski; from memory). Example: D 10, H 4, r 1, t 1.5: 5.02.
-     */
-    public static double collarCoreMm(double meanDiameterMm, double heightMm, double radiusMm, double thicknessMm) {
-        return meanDiameterMm - 2 * (heightMm - 0.43 * radiusMm - 0.72 * thicknessMm);
-    }
-
-    /** Depth of a countersink of 90 degrees: {@code (D - d) / 2} in mm. Geometry. */
-    public static double countersinkDepthMm(double headMm, double holeMm) {
-        return (headMm - holeMm) / 2;
-    }
 }

@@ -29,4 +29,27 @@ public final class HitCount {
     public static int steps(double total, double largest) {
         return Math.max(1, (int) Math.ceil(total / largest - 1e-9));
     }
+
+    /**
+     * What the last step of equal steps takes of new sheet, mm: the pitch itself, so that no sliver is left; the whole cut with
+     * one hit. Slivers narrower than the thickness jam between punch and die (common practice).
+     */
+    public static double lastStepMm(double lengthMm, double extentMm, double overlapMm) {
+        int hits = along(lengthMm, extentMm, overlapMm);
+        return hits < 2 ? lengthMm : pitchMm(lengthMm, extentMm, hits);
+    }
+
+    /** What the last step would take with the largest pitch and a rest, mm: the sliver that equal steps avoid. */
+    public static double unevenLastStepMm(double lengthMm, double extentMm, double overlapMm) {
+        int hits = along(lengthMm, extentMm, overlapMm);
+        return hits < 2 ? lengthMm : lengthMm - extentMm - (hits - 2) * (extentMm - overlapMm);
+    }
+
+    /**
+     * Hits around a rectangular opening A x B with a rectangle a x b, nx and ny hits along the sides:
+     * {@code 2 (nx + ny) - 4} for nx, ny of at least 2, else {@code nx ny}. Example: 100 x 80 with 30 x 30, o 2: 10.
+     */
+    public static int outline(int alongX, int alongY) {
+        return alongX < 2 || alongY < 2 ? alongX * alongY : 2 * (alongX + alongY) - 4;
+    }
 }

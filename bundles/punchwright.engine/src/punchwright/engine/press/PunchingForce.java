@@ -1,27 +1,26 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.press;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import punchwright.engine.finding.Finding;
 
 /**
  * Force to punch sheet.
  *
- * <p>Symbols: L cut length [mm], t thickness [mm], tau shear strength [MPa], F force [N]. Formula: {@code F = L t tau}
- * (DIN 8588 for terms; Hellwig, Semlinger, Spanlose Fertigung: Stanzen; Groover, Fundamentals of Modern Manufacturing,
- * sheet metalworking). With only Rm known, tau is taken as 0.8 Rm (German texts) or 0.7 Rm (American texts). Range: sharp
- * flat punch, whole contour at once, cold sheet, t 0.4 to 8 mm. Warning: worn edges need 15 to 30 % more. Worked example:
- * round 10, t 3, tau 350 gives 32 986.7 N.
+ * <p>Symbols: L cut length [mm], t thickness [mm], tau shear strength [MPa], F force [N], K share of t at which the sheet breaks,
+ * h height of the punch's shear [mm]. Formula: {@code F = L t tau} (DIN 8588 for terms; Hellwig, Semlinger, Spanlose Fertigung:
+ * Stanzen; Groover, Fundamentals of Modern Manufacturing, sheet metalworking). With only Rm known, tau is taken as 0.8 Rm
+ * (German texts) or 0.7 Rm (American texts). Range: sharp flat punch, whole contour at once, cold sheet, t 0.4 to 8 mm.
+ * Warning: worn edges need 15 to 30 % more. Worked example: round 10, t 3, tau 350 gives 32 986.7 N.
  */
 public final class PunchingForce {
 
     /** Largest saving by shear of the punch that is trusted: the force never falls below this share. Common practice. */
     public static final double LEAST_SHEAR_FACTOR = 0.5;
-
-    private static final Range THICKNESS = new Range("thickness", 0.4, 8, "mm", "F = L t tau");
+    /** Thickness in mm from which and up to which the formula holds. Common practice, no source. */
+    public static final double LEAST_THICKNESS_MM = 0.4;
+    public static final double LARGEST_THICKNESS_MM = 8;
 
     private PunchingForce() {
     }
@@ -55,32 +54,33 @@ public final class PunchingForce {
         return shearHeightMm <= 0 ? 1 : penetration * thicknessMm / (penetration * thicknessMm + shearHeightMm);
     }
 
-    /** The same, never below {@link #LEAST_SHEAR_FACTOR}. */
+    /**
+     * The textbook rule for large shear, {@code K t / h} and never above 1 (force times stroke stays the work). Range: h above
+     * K t. Example: K 0.38, t 2, h 2 gives 0.38.
+     */
+    public static double largeShearFactor(double penetration, double thicknessMm, double shearHeightMm) {
+        return shearHeightMm <= penetration * thicknessMm ? 1 : penetration * thicknessMm / shearHeightMm;
+    }
+
+    /** The first of both, never below {@link #LEAST_SHEAR_FACTOR}. */
     public static double shearFactor(MaterialGroup group, double thicknessMm, double shearHeightMm) {
         return Math.max(LEAST_SHEAR_FACTOR, shearFactorByFormula(penetration(group), thicknessMm, shearHeightMm));
     }
 
     /**
      * Force of a cut that runs along a straight edge at an angle (one blade inclined): {@code 0.5 t^2 tau / tan(phi)} in N,
-     * for edges of at least {@code t / tan(phi)}; never above the flat force. Example: t 2, tau 300, 3 degrees: 11 449 N.
+     * for edges of at least {@code t / tan(phi)}; never above the flat force. Range: 0.5 to 15 degrees. Source: plane geometry
+     * of the triangle in the cut. Example: t 2, tau 300, 3 degrees: 11 449 N.
      */
     public static double inclinedN(double edgeMm, double thicknessMm, double shearMPa, double angleDeg) {
         double inclined = 0.5 * thicknessMm * thicknessMm * shearMPa / Math.tan(Math.toRadians(angleDeg));
         return Math.min(inclined, flatN(edgeMm, thicknessMm, shearMPa));
     }
 
-    /** Force of a punch with its trail: cut length, material, thickness, shear height (0 for a flat face), worn factor. */
-    public static Figure figure(double cutLengthMm, double thicknessMm, Material material, double shearHeightMm,
-            double wornFactor) {
-        double byFormula = shearFactorByFormula(penetration(material.group()), thicknessMm, shearHeightMm);
-        double factor = Math.max(LEAST_SHEAR_FACTOR, byFormula);
-        List<Finding> findings = new ArrayList<>(THICKNESS.check(thicknessMm));
-        if (byFormula < factor) {
-            findings.add(Finding.of(PressReason.SHEAR_CAPPED, material.grade(), byFormula, factor));
-        }
-        double force = flatN(cutLengthMm, thicknessMm, material.shearMPa()) * factor * wornFactor;
-        String formula = String.format(Locale.ROOT, "F = L t tau k w = %.2f mm x %.2f mm x %.0f MPa x %.2f x %.2f", cutLengthMm,
-                thicknessMm, material.shearMPa(), factor, wornFactor);
-        return new Figure("punching force", force, "N", formula, "Hellwig, Semlinger, Spanlose Fertigung: Stanzen", findings);
+    /** A warning where the thickness lies outside the formula's range. */
+    public static List<Finding> check(String subject, double thicknessMm) {
+        return thicknessMm >= LEAST_THICKNESS_MM - 1e-9 && thicknessMm <= LARGEST_THICKNESS_MM + 1e-9 ? List.of()
+                : List.of(Finding.of(PressReason.RANGE, subject, "t", thicknessMm, "mm", LEAST_THICKNESS_MM,
+                        LARGEST_THICKNESS_MM, "F = L t tau"));
     }
 }

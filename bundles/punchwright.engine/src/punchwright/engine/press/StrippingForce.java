@@ -1,23 +1,18 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.press;
 
-import java.util.List;
-import java.util.Locale;
-
 /**
  * Force to strip the sheet from the punch.
  *
  * <p>Symbols: F punching force [N], share 0.03 to 0.20 (handbook range, mostly 0.10; common practice up to 0.40 for thick,
  * sticky or tightly cut sheet), L cut length [mm], t [mm]. Two rules side by side: {@code Fs = share F} (press-tool course
  * notes) and {@code Fs = 24.13 L t} (3500 lb/in2 times edge times thickness, Machinery's Handbook, from memory). The first
- * is used. Worked example: F 100 800 N, 20 % gives 20 160 N; L 100, t 2 gives 4 826 N by the second.
+ * is used. Range: share 0.03 to 0.40. Worked example: F 100 800 N, 20 % gives 20 160 N; L 100, t 2 gives 4 826 N by the second.
  */
 public final class StrippingForce {
 
     /** Usual share of the punching force. */
     public static final double USUAL_SHARE = 0.10;
-
-    private static final Range SHARE = new Range("share", 0.03, 0.40, "of F", "Fs = share F");
 
     private StrippingForce() {
     }
@@ -40,11 +35,5 @@ public final class StrippingForce {
         double ratio = clearanceNeedMm <= 0 ? 1 : Math.clamp(clearanceMm / clearanceNeedMm, 0.5, 1);
         double share = USUAL_SHARE * (3 - 2 * ratio);
         return group == MaterialGroup.ALUMINIUM || group == MaterialGroup.COPPER ? 1.5 * share : share;
-    }
-
-    public static Figure figure(double punchingN, double share) {
-        String formula = String.format(Locale.ROOT, "Fs = s F = %.2f x %.0f N", share, punchingN);
-        return new Figure("stripping force", byShareN(punchingN, share), "N", formula, "press-tool handbooks, 3 to 20 % of F",
-                List.copyOf(SHARE.check(share)));
     }
 }

@@ -11,6 +11,7 @@ class ScallopTest {
 
     /** r 10: p 5, 8, 3; r 12.5: p 4. */
     @Test
+    @Validates(of = Scallop.class, formulas = { "straightMm", "straightPitchMm" }, source = "plane geometry by hand")
     void straightEdge() {
         assertEquals(0.317542, Scallop.straightMm(10, 5), 1e-6);
         assertEquals(0.834849, Scallop.straightMm(10, 8), 1e-6);
@@ -24,6 +25,7 @@ class ScallopTest {
 
     /** R 50, r 10, 4 degrees; h 0.1 gives 3.61840 degrees and 100 hits, real height 0.098982. */
     @Test
+    @Validates(of = Scallop.class, formulas = { "insideMm", "insideStepRad" }, source = "law of cosines by hand")
     void insideArc() {
         assertEquals(0.122284, Scallop.insideMm(50, 10, Math.toRadians(4)), 1e-6);
         double step = Scallop.insideStepRad(50, 10, 0.1);
@@ -34,6 +36,7 @@ class ScallopTest {
 
     /** R 50, r 10, 4 degrees; h 0.1 gives 2.94847 degrees and 123 hits, real height 0.098527. */
     @Test
+    @Validates(of = Scallop.class, formulas = { "outsideMm", "outsideStepRad" }, source = "law of cosines by hand")
     void outsideArc() {
         assertEquals(0.185142, Scallop.outsideMm(50, 10, Math.toRadians(4)), 1e-6);
         double step = Scallop.outsideStepRad(50, 10, 0.1);
@@ -52,6 +55,7 @@ class ScallopTest {
 
     /** Independent look: distance of a sampled union of circles from the arc. */
     @Test
+    @Sweeps(of = Scallop.class, formulas = { "insideMm", "outsideMm" })
     void sampledBoundaryAgrees() {
         for (double arc : new double[] { 12, 30, 80 }) {
             double theta = Math.toRadians(6);
@@ -78,12 +82,14 @@ class ScallopTest {
     }
 
     @Test
+    @Sweeps(of = Scallop.class, formulas = { "insideStepRad", "outsideStepRad", "straightMm", "straightPitchMm" })
     void stepGivesBackItsHeight() {
         for (double arc = 6; arc < 200; arc *= 1.5) {
             for (double h = 0.02; h < 0.5; h += 0.05) {
                 assertEquals(h, Scallop.insideMm(arc, 5, Scallop.insideStepRad(arc, 5, h)), 1e-9);
                 assertEquals(h, Scallop.outsideMm(arc, 5, Scallop.outsideStepRad(arc, 5, h)), 1e-9);
                 assertTrue(Scallop.insideStepRad(arc, 5, h) > Scallop.outsideStepRad(arc, 5, h));
+                assertEquals(h, Scallop.straightMm(5, Scallop.straightPitchMm(5, h)), 1e-9);
             }
         }
     }

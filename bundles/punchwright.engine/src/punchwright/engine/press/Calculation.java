@@ -15,7 +15,8 @@ import punchwright.engine.finding.Finding;
  * The single questions that come by telephone, each with its named inputs and figures that tell how they were made. The stage's
  * entry point for persons; screens and command line are made from this list.
  *
- * <p>A number that makes no sense (below 0, a 0 where none may be, a missing one) is an {@link IllegalArgumentException} that names
+ * <p>A number that makes no sense (below 0, a 0 where none may be, a missing one) is an {@link IllegalArgumentException} that
+ * names
  * it; a number outside the range of the formulas gives a finding and still a figure.
  */
 public enum Calculation {
@@ -34,7 +35,8 @@ public enum Calculation {
     LARGEST_THICKNESS("largest-thickness", ForceQuestions::thickness, Inputs.FORCE_ON_HAND, Inputs.CUT, Inputs.STRENGTH,
             Inputs.WORN, Inputs.SIZE, Inputs.PERMITTED),
     /** Inserts of a multi-tool: size, ring, tilt. */
-    MULTI_TOOL("multi-tool", ForceQuestions::multiTool, Inputs.OUTER, Inputs.INSERTS, Inputs.WALL, Inputs.INSERT_FORCE, Inputs.LIMIT),
+    MULTI_TOOL("multi-tool", ForceQuestions::multiTool, Inputs.OUTER, Inputs.INSERTS, Inputs.WALL, Inputs.INSERT_FORCE,
+            Inputs.LIMIT),
     /** Die clearance by all rules, the one used first, the nearest on hand and the edge it gives. */
     CLEARANCE("clearance", ClearanceQuestions::clearance, Inputs.THICKNESS, Inputs.STRENGTH, Inputs.PERCENT_OF_T, Inputs.C,
             Inputs.ON_HAND, Inputs.SIZE),
@@ -51,10 +53,12 @@ public enum Calculation {
     TOLERANCE("tolerance", FeatureQuestions::tolerance, Inputs.NOMINAL, Inputs.ACCURACY, Inputs.TURNING, Inputs.WEAR,
             Inputs.EDGE_SCALLOP),
     /** Copper bar: hole, edge, web, stress. */
-    COPPER_BAR("copper-bar", FeatureQuestions::copperBar, Inputs.BAR, Inputs.BAR_HOLE, Inputs.STRENGTH, Inputs.EDGE_DISTANCE, Inputs.WEB,
+    COPPER_BAR("copper-bar", FeatureQuestions::copperBar, Inputs.BAR, Inputs.BAR_HOLE, Inputs.STRENGTH, Inputs.EDGE_DISTANCE,
+            Inputs.WEB,
             Inputs.PERMITTED),
     /** Pitch and number of hits when nibbling with a round tool. */
-    NIBBLE("nibble", NibbleQuestions::nibble, Inputs.TOOL, Inputs.SCALLOP, Inputs.ARC, Inputs.ARC_ANGLE, Inputs.EDGE, Inputs.SHEET),
+    NIBBLE("nibble", NibbleQuestions::nibble, Inputs.TOOL, Inputs.SCALLOP, Inputs.ARC, Inputs.ARC_ANGLE, Inputs.EDGE,
+            Inputs.SHEET),
     /** Number of hits and equal steps along a slit or in a rectangular opening. */
     SLIT("slit", NibbleQuestions::slit, Inputs.CUT, Inputs.TOOL_LENGTH, Inputs.OVERLAP, Inputs.SLIT_WIDTH, Inputs.TOOL_WIDTH,
             Inputs.SHEET),
@@ -70,7 +74,8 @@ public enum Calculation {
     COLLAR("collar", FormQuestions::collar, Inputs.THREAD, Inputs.COLLAR_SHEET, Inputs.TENSILE, Inputs.COLLAR_HEIGHT,
             Inputs.DIE_RADIUS, Inputs.LIMIT),
     /** Countersink: depth, hole punched first, force. */
-    COUNTERSINK("countersink", FormQuestions::countersink, Inputs.HEAD, Inputs.HOLE, Inputs.SINK_SHEET, Inputs.TENSILE, Inputs.CONE,
+    COUNTERSINK("countersink", FormQuestions::countersink, Inputs.HEAD, Inputs.HOLE, Inputs.SINK_SHEET, Inputs.TENSILE,
+            Inputs.CONE,
             Inputs.LIMIT);
 
     private final String word;

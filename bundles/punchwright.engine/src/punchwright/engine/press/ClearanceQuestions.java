@@ -94,7 +94,8 @@ final class ClearanceQuestions {
         double d = w.in(Inputs.SIZE);
         if (d > 0) {
             w.result("die-of-hole", "Dd", LENGTH, DieClearance.dieOfHoleMm(d, side), "d + 2 * u", Sources.CLEARANCE_ALLOWANCE);
-            w.result("punch-of-blank", "dp", LENGTH, DieClearance.punchOfBlankMm(d, side), "d - 2 * u", Sources.CLEARANCE_ALLOWANCE);
+            w.result("punch-of-blank", "dp", LENGTH, DieClearance.punchOfBlankMm(d, side), "d - 2 * u",
+                    Sources.CLEARANCE_ALLOWANCE);
         }
     }
 

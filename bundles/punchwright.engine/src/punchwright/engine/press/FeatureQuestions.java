@@ -25,7 +25,8 @@ final class FeatureQuestions {
 
     static void slot(Working w) {
         double t = w.in(Inputs.THICKNESS);
-        double custom = w.step("slot-by-custom", "b1", LENGTH, Math.max(1, 1.2 * w.in(Inputs.HOLE_FACTOR) * t), "max(1, 1.2 * f * t)",
+        double custom = w.step("slot-by-custom", "b1", LENGTH, Math.max(1, 1.2 * w.in(Inputs.HOLE_FACTOR) * t),
+                "max(1, 1.2 * f * t)",
                 Sources.PRACTICE);
         double stress = w.step("slot-by-stress", "b2", LENGTH,
                 SmallestFeature.slotByStressMm(w.in(Inputs.SLOT), t, w.in(Inputs.STRENGTH), w.in(Inputs.PERMITTED)),
@@ -45,13 +46,15 @@ final class FeatureQuestions {
 
     static void tolerance(Working w) {
         double nominal = w.in(Inputs.NOMINAL);
-        w.result("size-deviation", "e1", LENGTH, ReachableTolerance.ofSizeMm(w.in(Inputs.WEAR), w.in(Inputs.EDGE_SCALLOP)), "v + s",
+        w.result("size-deviation", "e1", LENGTH, ReachableTolerance.ofSizeMm(w.in(Inputs.WEAR), w.in(Inputs.EDGE_SCALLOP)),
+                "v + s",
                 Sources.ARITHMETIC);
         double distance = w.result("distance-deviation", "e2", LENGTH, ReachableTolerance.ofDistanceMm(w.in(Inputs.ACCURACY),
                 w.in(Inputs.TURNING), w.in(Inputs.WEAR), w.in(Inputs.EDGE_SCALLOP)), "sqrt(2 * a^2 + 2 * b^2) + v + s",
                 Sources.MECHANICS);
         for (GeneralTolerance c : GeneralTolerance.values()) {
-            c.plusMinusMm(nominal).ifPresent(v -> w.step("class-" + c.letter(), "T" + c.letter(), LENGTH, v, "", Sources.ISO_2768));
+            c.plusMinusMm(nominal).ifPresent(v -> w.step("class-" + c.letter(), "T" + c.letter(), LENGTH, v, "",
+                    Sources.ISO_2768));
         }
         Optional<GeneralTolerance> finest = ReachableTolerance.finest(nominal, distance);
         finest.ifPresentOrElse(c -> w.find(PressReason.CLASS_REACHED, distance, nominal, c.letter(),

@@ -20,7 +20,8 @@ final class ForceQuestions {
 
     static void force(Working w) {
         double t = w.in(Inputs.THICKNESS);
-        double cut = w.step("cut-in-all", "Ls", LENGTH, CutLength.clusterMm(w.in(Inputs.CUT), (int) Math.round(w.in(Inputs.PUNCHES))),
+        double cut = w.step("cut-in-all", "Ls", LENGTH, CutLength.clusterMm(w.in(Inputs.CUT),
+                (int) Math.round(w.in(Inputs.PUNCHES))),
                 "n * L", Sources.ARITHMETIC);
         double flat = w.step("flat-force", "F0", FORCE, PunchingForce.flatN(cut, t, w.in(Inputs.STRENGTH)), "Ls * t * tau",
                 Sources.FORCE);
@@ -52,7 +53,8 @@ final class ForceQuestions {
         double l = w.in(Inputs.SLOT);
         double width = w.in(Inputs.SLIT_WIDTH);
         double h = w.in(Inputs.SHEAR_HEIGHT);
-        double band = w.step("band", "b", LENGTH, PunchingForce.penetration(w.group()) * w.in(Inputs.THICKNESS), "", Sources.FORCE);
+        double band = w.step("band", "b", LENGTH, PunchingForce.penetration(w.group()) * w.in(Inputs.THICKNESS), "",
+                Sources.FORCE);
         double s = w.step("in-band", "sb", SHARE, h <= band ? 1 : band / h, h <= band ? "1" : "b / h", Sources.GEOMETRY);
         if (width <= 0) {
             w.result("one-sided", "ko", SHARE, SlopedFace.roundOneSided(band, h), "acos(1 - 2 * sb) / 180", Sources.GEOMETRY);
@@ -65,39 +67,47 @@ final class ForceQuestions {
                     flat != null ? flat : "(2 * B + 2 * L * sb) / (2 * (L + B))", Sources.GEOMETRY);
         }
         w.result("shear-factor-formula", "kf", SHARE,
-                PunchingForce.shearFactorByFormula(PunchingForce.penetration(w.group()), w.in(Inputs.THICKNESS), h), "b / (b + h)",
+                PunchingForce.shearFactorByFormula(PunchingForce.penetration(w.group()), w.in(Inputs.THICKNESS), h),
+                        "b / (b + h)",
                 Sources.SHEAR);
     }
 
     static void strip(Working w) {
         double flat = w.step("flat-force", "F", FORCE,
-                PunchingForce.flatN(w.in(Inputs.CUT), w.in(Inputs.THICKNESS), w.in(Inputs.STRENGTH)), "L * t * tau", Sources.FORCE);
+                PunchingForce.flatN(w.in(Inputs.CUT), w.in(Inputs.THICKNESS), w.in(Inputs.STRENGTH)), "L * t * tau",
+                        Sources.FORCE);
         double byShare = w.result("strip", "Fs", FORCE, StrippingForce.byShareN(flat, w.in(Inputs.STRIP_SHARE)), "s * F",
                 Sources.STRIP_SHARE);
-        w.result("strip-by-area", "Fa", FORCE, StrippingForce.byEdgeAreaN(w.in(Inputs.CUT), w.in(Inputs.THICKNESS)), "24.13 * L * t",
+        w.result("strip-by-area", "Fa", FORCE, StrippingForce.byEdgeAreaN(w.in(Inputs.CUT), w.in(Inputs.THICKNESS)),
+                "24.13 * L * t",
                 Sources.STRIP_AREA);
         limit(w, "Fs", byShare, w.in(Inputs.LIMIT));
     }
 
     static void work(Working w) {
         double t = w.in(Inputs.THICKNESS);
-        double flat = w.step("flat-force", "F", FORCE, PunchingForce.flatN(w.in(Inputs.CUT), t, w.in(Inputs.STRENGTH)), "L * t * tau",
+        double flat = w.step("flat-force", "F", FORCE, PunchingForce.flatN(w.in(Inputs.CUT), t, w.in(Inputs.STRENGTH)),
+                "L * t * tau",
                 Sources.FORCE);
-        double work = w.result("work", "W", WORK, PunchWork.joule(w.in(Inputs.WORK_SHARE), flat, t), "x * F * t / 1000", Sources.WORK);
-        w.result("power", "P", POWER, PunchWork.watt(work, w.in(Inputs.RATE_PER_MIN), w.in(Inputs.EFFICIENCY)), "W * z / (60 * eta)",
+        double work = w.result("work", "W", WORK, PunchWork.joule(w.in(Inputs.WORK_SHARE), flat, t), "x * F * t / 1000",
+                Sources.WORK);
+        w.result("power", "P", POWER, PunchWork.watt(work, w.in(Inputs.RATE_PER_MIN), w.in(Inputs.EFFICIENCY)),
+                "W * z / (60 * eta)",
                 Sources.MECHANICS);
     }
 
     static void thickness(Working w) {
         double tau = w.in(Inputs.STRENGTH);
         double byForce = w.step("thickness-by-force", "tf", LENGTH,
-                LargestThickness.byForceMm(w.in(Inputs.FORCE_ON_HAND), w.in(Inputs.CUT), tau, w.in(Inputs.WORN)), "F / (L * tau * w)",
+                LargestThickness.byForceMm(w.in(Inputs.FORCE_ON_HAND), w.in(Inputs.CUT), tau, w.in(Inputs.WORN)),
+                        "F / (L * tau * w)",
                 Sources.FORCE);
         double d = w.in(Inputs.SIZE);
         if (d <= 0) {
             w.result("largest-thickness", "tm", LENGTH, byForce, "tf", Sources.FORCE);
         } else {
-            double byStress = w.step("thickness-by-stress", "ts", LENGTH, LargestThickness.byStressMm(d, tau, w.in(Inputs.PERMITTED)),
+            double byStress = w.step("thickness-by-stress", "ts", LENGTH, LargestThickness.byStressMm(d, tau,
+                    w.in(Inputs.PERMITTED)),
                     "d * sigma / (4 * tau)", Sources.PUNCH_STRESS);
             w.result("largest-thickness", "tm", LENGTH, Math.min(byForce, byStress), "min(tf, ts)", Sources.FORCE);
         }
@@ -106,10 +116,12 @@ final class ForceQuestions {
 
     static void multiTool(Working w) {
         int n = (int) Math.round(w.in(Inputs.INSERTS));
-        double insert = w.result("largest-insert", "d", LENGTH, MultiTool.largestInsertMm(w.in(Inputs.OUTER), n, w.in(Inputs.WALL)),
+        double insert = w.result("largest-insert", "d", LENGTH, MultiTool.largestInsertMm(w.in(Inputs.OUTER), n,
+                w.in(Inputs.WALL)),
                 "(D * sin(180 / n) - w * (2 * sin(180 / n) + 1)) / (1 + sin(180 / n))", Sources.GEOMETRY);
         if (insert <= 0) {
-            throw new IllegalArgumentException("multi-tool has no room for " + n + " inserts; take thinner walls or a larger holder");
+            throw new IllegalArgumentException("multi-tool has no room for " + n
+                    + " inserts; take thinner walls or a larger holder");
         }
         double ring = w.step("ring-radius", "e", LENGTH, MultiTool.ringRadiusMm(w.in(Inputs.OUTER), insert, w.in(Inputs.WALL)),
                 "(D - d) / 2 - w", Sources.GEOMETRY);
@@ -125,7 +137,8 @@ final class ForceQuestions {
         if (limitN <= 0) {
             return;
         }
-        double percent = w.result("of-limit", "pl", PERCENT, 100 * forceN / limitN, "100 * " + symbol + " / Fl", Sources.ARITHMETIC);
+        double percent = w.result("of-limit", "pl", PERCENT, 100 * forceN / limitN, "100 * " + symbol + " / Fl",
+                Sources.ARITHMETIC);
         if (percent > 100 + 1e-9) {
             w.find(PressReason.OVER_LIMIT, forceN / N_PER_KN, limitN / N_PER_KN, percent);
         }

@@ -91,10 +91,12 @@ final class FormQuestions {
         double hole = w.in(Inputs.HOLE);
         double t = w.in(Inputs.SINK_SHEET);
         if (hole >= head) {
-            throw new IllegalArgumentException("countersink needs a hole below the head; given: hole " + hole + " mm, head " + head
+            throw new IllegalArgumentException("countersink needs a hole below the head; given: hole " + hole + " mm, head "
+                    + head
                     + " mm");
         }
-        double depth = w.result("depth", "hc", LENGTH, Countersink.depthMm(head, hole, w.in(Inputs.CONE)), "(D - d) / (2 * tan(alpha / 2))",
+        double depth = w.result("depth", "hc", LENGTH, Countersink.depthMm(head, hole, w.in(Inputs.CONE)),
+                "(D - d) / (2 * tan(alpha / 2))",
                 Sources.GEOMETRY);
         w.result("least-thickness", "tl", LENGTH, Countersink.leastThicknessMm(depth), "hc / 0.9", Sources.PRACTICE);
         double volume = Countersink.volumeMm3(head, hole, depth);

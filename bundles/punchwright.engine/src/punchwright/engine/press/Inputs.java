@@ -45,7 +45,8 @@ final class Inputs {
     static final Input SHEET = Input.needed("thickness", "t", LENGTH, 0, PunchingForce.LARGEST_THICKNESS_MM).usually(0);
     static final Input SLIT_WIDTH = Input.needed("width", "B", LENGTH, 0, 3000).usually(0);
     static final Input OVERLAP = Input.needed("overlap", "o", LENGTH, 0, 10).usually(1.5);
-    static final Input PERMITTED = Input.needed("permitted", "sigma", STRESS, 800, 2500).usually(SmallestFeature.PERMITTED_STRESS_MPA);
+    static final Input PERMITTED = Input.needed("permitted", "sigma", STRESS, 800,
+            2500).usually(SmallestFeature.PERMITTED_STRESS_MPA);
     static final Input SLOT = Input.needed("length", "L", LENGTH, 1, 500);
     static final Input BEND = Input.needed("bend-radius", "r", LENGTH, 0, 50).usually(0);
     static final Input FORCE_ON_HAND = Input.needed("force", "F", FORCE, 1000, 2e6);

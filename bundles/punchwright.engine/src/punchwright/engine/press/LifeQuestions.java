@@ -16,7 +16,8 @@ final class LifeQuestions {
         double least = w.step("table-least", "Ta", COUNT, PunchLife.leastHits(w.group()), "", Sources.PRACTICE);
         double most = w.step("table-most", "Tb", COUNT, PunchLife.mostHits(w.group()), "", Sources.PRACTICE);
         double factor = w.step("life-factors", "kn", SHARE, PunchLife.factor(t, w.yes(Inputs.DRY), w.yes(Inputs.NIBBLED)),
-                "min(1, 2 / t)" + (w.yes(Inputs.DRY) ? " * 0.5" : "") + (w.yes(Inputs.NIBBLED) ? " * 0.6" : ""), Sources.PRACTICE);
+                "min(1, 2 / t)" + (w.yes(Inputs.DRY) ? " * 0.5" : "") + (w.yes(Inputs.NIBBLED) ? " * 0.6" : ""),
+                        Sources.PRACTICE);
         double m = w.in(Inputs.LIFE_FACTOR);
         w.result("life", "Nm", COUNT, PunchLife.middleHits(w.group()) * factor * m, "(Ta + Tb) / 2 * kn * m", Sources.PRACTICE);
         w.result("life-least", "Na", COUNT, least * factor * m, "Ta * kn * m", Sources.PRACTICE);
@@ -25,7 +26,8 @@ final class LifeQuestions {
 
     static void regrind(Working w) {
         boolean given = w.in(Inputs.HITS) > 0;
-        double n = w.step("hits-per-grind", "N", COUNT, given ? w.in(Inputs.HITS) : PunchLife.middleHits(w.group()), given ? "Ng" : "",
+        double n = w.step("hits-per-grind", "N", COUNT, given ? w.in(Inputs.HITS) : PunchLife.middleHits(w.group()), given ? "Ng"
+                : "",
                 given ? Sources.RECORD : Sources.PRACTICE);
         int grinds = RegrindPlan.grinds(w.in(Inputs.RESERVE), w.in(Inputs.PER_GRIND));
         w.result("grinds", "k", COUNT, grinds, "floor(G / g)", Sources.ARITHMETIC);

@@ -18,7 +18,8 @@ final class NibbleQuestions {
             throw new IllegalArgumentException("nibble needs a scallop below the tool's radius; given: " + h + " mm, radius " + r
                     + " mm");
         }
-        double pitch = w.result("pitch", "p", LENGTH, Scallop.straightPitchMm(r, h), "2 * sqrt(2 * r * h - h^2)", Sources.GEOMETRY);
+        double pitch = w.result("pitch", "p", LENGTH, Scallop.straightPitchMm(r, h), "2 * sqrt(2 * r * h - h^2)",
+                Sources.GEOMETRY);
         w.result("hits", "n", COUNT, Nibbling.straightHits(w.in(Inputs.EDGE), r, h), "ceil(L / p) + 1", Sources.GEOMETRY);
         w.result("even-pitch", "pe", LENGTH, w.in(Inputs.EDGE) / (w.figures().getLast().value() - 1), "L / (n - 1)",
                 Sources.ARITHMETIC);
@@ -59,7 +60,8 @@ final class NibbleQuestions {
         double a = w.in(Inputs.TOOL_LENGTH);
         double o = w.in(Inputs.OVERLAP);
         if (o >= a || w.in(Inputs.TOOL_WIDTH) > 0 && o >= w.in(Inputs.TOOL_WIDTH) && w.in(Inputs.SLIT_WIDTH) > 0) {
-            throw new IllegalArgumentException("slit needs an overlap below the tool's sides; given: " + o + " mm, tool " + a + " mm");
+            throw new IllegalArgumentException("slit needs an overlap below the tool's sides; given: " + o + " mm, tool " + a
+                    + " mm");
         }
         int n = HitCount.along(l, a, o);
         w.result("hits", "n", COUNT, n, n == 1 ? "1" : "ceil((L - a) / (a - o)) + 1", Sources.ARITHMETIC);

@@ -6,7 +6,8 @@ import java.util.Optional;
 /**
  * Metric coarse threads with their holes, mm.
  *
- * <p>Symbols: d thread diameter, P pitch. Core hole for cutting {@code d - P} rounded as in DIN 336; for rolling {@code d - P / 2} less
+ * <p>Symbols: d thread diameter, P pitch. Core hole for cutting {@code d - P} rounded as in DIN 336; for rolling
+ * {@code d - P / 2} less
  * rounding (from memory); through holes ISO 273 fine, medium, coarse; hole for thread-forming screws in steel by length of
  * engagement, DIN 7500-2 (guide values). Range: M2.5 to M8. Worked example: M5: pitch 0.8, cut core 4.2, through hole medium 5.5.
  */
@@ -26,7 +27,8 @@ public enum ThreadSize {
     private final double[] throughMm;
     private final double[][] formingMm;
 
-    ThreadSize(double diameterMm, double pitchMm, double cutCoreMm, double rolledCoreMm, double[] throughMm, double[][] formingMm) {
+    ThreadSize(double diameterMm, double pitchMm, double cutCoreMm, double rolledCoreMm, double[] throughMm,
+            double[][] formingMm) {
         this.diameterMm = diameterMm;
         this.pitchMm = pitchMm;
         this.cutCoreMm = cutCoreMm;

@@ -96,7 +96,8 @@ class CalculationTest {
     @Test
     void inputsAreNamedWhenTheyAreMissingUnknownOrSenseless() {
         for (Calculation c : Calculation.values()) {
-            Input needed = c.inputs().stream().filter(i -> i.required() && i.from() == Input.From.NOWHERE).findFirst().orElseThrow();
+            Input needed = c.inputs().stream().filter(i -> i.required()
+                    && i.from() == Input.From.NOWHERE).findFirst().orElseThrow();
             String text = assertThrows(IllegalArgumentException.class, () -> ask(c, Map.of())).getMessage();
             assertTrue(text.contains(needed.name()) && text.contains(c.word()), text);
         }

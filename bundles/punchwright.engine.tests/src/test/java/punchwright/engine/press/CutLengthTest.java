@@ -15,7 +15,8 @@ import punchwright.engine.geometry.Point;
 class CutLengthTest {
 
     @Test
-    @Validates(of = CutLength.class, formulas = { "rectangleMm", "obroundMm", "hexagonMm", "triangleMm", "roundMm", "cornerRadiusMm",
+    @Validates(of = CutLength.class, formulas = { "rectangleMm", "obroundMm", "hexagonMm", "triangleMm", "roundMm",
+            "cornerRadiusMm",
         "clusterMm", "contoursMm" }, source = "plane geometry by hand")
     void commonShapes() {
         assertEquals(151.416, CutLength.rectangleMm(50, 30, 5), 0.001);

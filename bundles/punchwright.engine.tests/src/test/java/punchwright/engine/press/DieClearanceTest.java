@@ -39,7 +39,8 @@ class DieClearanceTest {
     @Validates(of = DieClearance.class, formulas = { "allowancePerSideMm", "allowance" },
             source = "Groover, after ASM/SME, from memory: a 0.075, t 3.2: 0.24 mm per side; aluminium a 0.045, t 2: 0.09")
     @Validates(of = DieClearance.class, formulas = { "dieOfHoleMm", "punchOfBlankMm" },
-            source = "Europa-Lehrmittel, Werkzeugbau: hole 20, u 0.12, die 20.24; Groover, from memory: blank 150, u 0.24, punch 149.52")
+            source = "Europa-Lehrmittel, Werkzeugbau: hole 20, u 0.12, die 20.24; Groover, from memory: blank 150, u 0.24, "
+                    + "punch 149.52")
     @Validates(of = DieClearance.class, formulas = "reliefPerSideMm", source = "trigonometry: 1 degree over 10 mm, 0.1746")
     void allowanceAndSizes() {
         assertEquals(0.24, DieClearance.allowancePerSideMm(0.075, 3.2), 1e-12);
@@ -76,9 +77,11 @@ class DieClearanceTest {
     }
 
     @Test
-    @Validates(of = ClearanceCustom.class, formulas = "percent", source = "common practice, no source: mild steel t 2, 20 % in all, 0.40 mm")
+    @Validates(of = ClearanceCustom.class, formulas = "percent",
+            source = "common practice, no source: mild steel t 2, 20 % in all, 0.40 mm")
     @Validates(of = EdgeQuality.class, formulas = { "burnishMm", "rolloverMm", "burrMm" },
-            source = "stamping-design article: t 0.70, 5 and 9 % per side: burnish 0.53 and 0.38, rollover 0.07 and 0.09, burr near 10 % of t")
+            source = "stamping-design article: t 0.70, 5 and 9 % per side: burnish 0.53 and 0.38, rollover 0.07 and 0.09, "
+                    + "burr near 10 % of t")
     void customAndMeasuredEdge() {
         assertEquals(0.40, DieClearance.percentTotalMm(ClearanceCustom.percent(MaterialGroup.MILD_STEEL, 2), 2), 1e-12);
         assertEquals(0.53, EdgeQuality.burnishMm(5, 0.70), 1e-12);
@@ -89,7 +92,8 @@ class DieClearanceTest {
     }
 
     @Test
-    @Sweeps(of = DieClearance.class, formulas = { "oehlerKaiserPerSideMm", "allowancePerSideMm", "percentTotalMm", "totalMm", "dieOfHoleMm",
+    @Sweeps(of = DieClearance.class, formulas = { "oehlerKaiserPerSideMm", "allowancePerSideMm", "percentTotalMm", "totalMm",
+            "dieOfHoleMm",
         "punchOfBlankMm", "reliefPerSideMm" })
     void moreSheetOrStrengthNeverMeansLessClearance() {
         Draw.many(31, 400, d -> {
@@ -116,7 +120,8 @@ class DieClearanceTest {
             hand.forEach(c -> assertTrue(Math.abs(near - need) <= Math.abs(c - need) + 1e-12));
         });
         for (MaterialGroup g : MaterialGroup.values()) {
-            assertTrue(DieClearance.allowance(g) >= 0.045 && DieClearance.allowance(g) <= 0.08, "4 to 8 % a side (Illinois): " + g);
+            assertTrue(DieClearance.allowance(g) >= 0.045 && DieClearance.allowance(g) <= 0.08, "4 to 8 % a side (Illinois): "
+                    + g);
         }
     }
 

@@ -48,7 +48,8 @@ class FormingForceTest {
     @Validates(of = FormingRules.class, formulas = "halfShearLimitMm",
             source = "course notes on press tools, penetration 38 %: t 3 mild steel, 1.14 mm")
     @Validates(of = FormingRules.class, formulas = { "highestLouvreMm", "louvrePitchMm", "toNextHitMm", "toClampMm" },
-            source = "common practice, no source: louvre 3 t high, pitch w + 4 t; next hit half the die; clamp its dead zone more")
+            source = "common practice, no source: louvre 3 t high, pitch w + 4 t; next hit half the die; clamp its dead zone "
+                    + "more")
     void rulesOfForms() {
         assertEquals(1.14, FormingRules.halfShearLimitMm(MaterialGroup.MILD_STEEL, 3), 1e-12);
         assertEquals(4.5, FormingRules.highestLouvreMm(1.5));
@@ -63,7 +64,8 @@ class FormingForceTest {
     }
 
     @Test
-    @Sweeps(of = FormingRules.class, formulas = { "halfShearLimitMm", "highestLouvreMm", "louvrePitchMm", "toNextHitMm", "toClampMm" })
+    @Sweeps(of = FormingRules.class, formulas = { "halfShearLimitMm", "highestLouvreMm", "louvrePitchMm", "toNextHitMm",
+            "toClampMm" })
     void distancesGrow() {
         Draw.many(52, 200, d -> {
             double t = d.between(0.4, 4);
@@ -87,7 +89,8 @@ class FormingForceTest {
             source = "Lange; Romanowski, from memory: D 10, H 4, r 1, t 1.5: d0 5.02, stretch 1.99 above 1.7")
     @Validates(of = ThreadCollar.class, formulas = { "leastHeightMm", "highestMm" },
             source = "common practice, no source: three pitches, M5 2.4 mm; at most 2.5 t")
-    @Validates(of = ThreadCollar.class, formulas = "ironedCoreMm", source = "constant volume by hand: do 6, di 4, H 3, t 2: sqrt(6)")
+    @Validates(of = ThreadCollar.class, formulas = "ironedCoreMm",
+            source = "constant volume by hand: do 6, di 4, H 3, t 2: sqrt(6)")
     void collars() {
         assertEquals(5.02, ThreadCollar.coreMm(10, 4, 1, 1.5), 0.005);
         assertEquals(1.99, ThreadCollar.stretch(10, 5.02), 0.005);
@@ -102,7 +105,8 @@ class FormingForceTest {
 
     /** A higher collar needs a smaller hole; the volume of an ironed collar is that of the ring it came from. */
     @Test
-    @Sweeps(of = ThreadCollar.class, formulas = { "coreMm", "ironedCoreMm", "stretch", "largestStretch", "leastHeightMm", "highestMm" })
+    @Sweeps(of = ThreadCollar.class, formulas = { "coreMm", "ironedCoreMm", "stretch", "largestStretch", "leastHeightMm",
+            "highestMm" })
     void higherCollarsNeedSmallerHoles() {
         Draw.many(53, 300, d -> {
             double t = d.between(0.5, 4);
@@ -112,7 +116,8 @@ class FormingForceTest {
             assertTrue(ThreadCollar.coreMm(outer, h, 0.5, t) > ThreadCollar.coreMm(outer, h + 0.2, 0.5, t));
             double core = ThreadCollar.ironedCoreMm(inner, outer, h, t);
             if (core > 0) {
-                assertEquals((outer * outer - inner * inner) * h, (outer * outer - core * core) * t, 1e-9 * outer * outer * t + 1e-9);
+                assertEquals((outer * outer - inner * inner) * h, (outer * outer - core * core) * t, 1e-9 * outer * outer * t
+                        + 1e-9);
                 assertTrue(core <= inner + 1e-9 && ThreadCollar.stretch(outer, core) > 1);
             }
             assertTrue(ThreadCollar.highestMm(t) > t && ThreadCollar.leastHeightMm(t) > t);
@@ -120,7 +125,10 @@ class FormingForceTest {
         });
     }
 
-    /** DIN 336 (from memory): d - P; ISO 273 medium; DIN 7500-2: M4 in 1.5 mm 3.6, M5 in 4 mm 4.55, M6 in 3 mm 5.45, M8 in 4 mm 7.3. */
+    /**
+     * DIN 336 (from memory): d - P; ISO 273 medium; DIN 7500-2: M4 in 1.5 mm 3.6, M5 in 4 mm 4.55, M6 in 3 mm 5.45, M8 in 4 mm
+     * 7.3.
+     */
     @Test
     void threadTables() {
         for (ThreadSize s : ThreadSize.values()) {
@@ -143,7 +151,8 @@ class FormingForceTest {
 
     @Test
     @Validates(of = Countersink.class, formulas = { "depthMm", "leastThicknessMm", "volumeMm3", "holeBeforeMm" },
-            source = "solid geometry by hand: head 9.2, hole 4.5, 90 degrees: 2.35 deep, t at least 2.61; cone 2, 0, 1 deep: pi / 3")
+            source = "solid geometry by hand: head 9.2, hole 4.5, 90 degrees: 2.35 deep, t at least 2.61; cone 2, 0, 1 deep: "
+                    + "pi / 3")
     void countersinks() {
         assertEquals(2.35, Countersink.depthMm(9.2, 4.5, 90), 1e-12);
         assertEquals(2.611, Countersink.leastThicknessMm(2.35), 1e-3);

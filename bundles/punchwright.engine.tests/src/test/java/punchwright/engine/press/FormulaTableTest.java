@@ -56,7 +56,8 @@ class FormulaTableTest {
         for (Class<?> c : classes(PunchingForce.class)) {
             for (Method m : c.getDeclaredMethods()) {
                 boolean number = m.getReturnType() == double.class || m.getReturnType() == int.class;
-                if (Modifier.isPublic(c.getModifiers()) && Modifier.isPublic(m.getModifiers()) && Modifier.isStatic(m.getModifiers())
+                if (Modifier.isPublic(c.getModifiers()) && Modifier.isPublic(m.getModifiers())
+                        && Modifier.isStatic(m.getModifiers())
                         && number && !m.isSynthetic()) {
                     all.add(c.getSimpleName() + "." + m.getName());
                 }

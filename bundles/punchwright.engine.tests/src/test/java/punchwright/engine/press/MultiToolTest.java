@@ -15,7 +15,8 @@ class MultiToolTest {
 
     @Test
     @Validates(of = MultiTool.class, formulas = { "largestInsertMm", "ringRadiusMm" },
-            source = "Kravitz, Mathematics Magazine 40 (1967), circles in a circle: ratio 2.1547, 2.4142, 2.7013, 3.0000 for 3 to 6, from memory")
+            source = "Kravitz, Mathematics Magazine 40 (1967), circles in a circle: ratio 2.1547, 2.4142, 2.7013, 3.0000 for "
+                    + "3 to 6, from memory")
     @Validates(of = MultiTool.class, formulas = "tiltingMomentNm", source = "mechanics: 50 kN at 20 mm is 1000 Nm")
     void publishedPackings() {
         double[] ratio = { 2.1547, 2.4142, 2.7013, 3.0000 };
@@ -76,7 +77,8 @@ class MultiToolTest {
 
     @Test
     @Validates(of = AxisMotion.class, formulas = "seconds",
-            source = "uniform acceleration by hand: v 1000, a 10 000: 1 mm 0.020, 10 mm 0.063246, 25 mm 0.1, 100 mm 0.2, 500 mm 0.6 s")
+            source = "uniform acceleration by hand: v 1000, a 10 000: 1 mm 0.020, 10 mm 0.063246, 25 mm 0.1, 100 mm 0.2, 500 "
+                    + "mm 0.6 s")
     void movesByHand() {
         Axis axis = new Axis(1000, 10_000);
         assertEquals(List.of(0.02, 0.063246, 0.1, 0.2, 0.6), List.of(1.0, 10.0, 25.0, 100.0, 500.0).stream()

@@ -13,7 +13,8 @@ class NibblingTest {
 
     @Test
     @Validates(of = Nibbling.class, formulas = { "straightHits", "openingHits", "discHits", "insideArcHits", "outsideArcHits" },
-            source = "plane geometry by hand: r 10, h 0.1: p 2.821347, so 37 hits for 100 mm; R 50: 100 hits inside, 123 outside; "
+            source = "plane geometry by hand: r 10, h 0.1: p 2.821347, so 37 hits for 100 mm; R 50: 100 hits inside, 123 "
+                    + "outside; "
                     + "corner R 5, r 3, h 0.05, 90 degrees: 6 hits")
     void hitsByHand() {
         assertEquals(37, Nibbling.straightHits(100, 10, 0.1));
@@ -50,7 +51,8 @@ class NibblingTest {
 
     @Test
     @Validates(of = HitCount.class, formulas = { "along", "pitchMm", "steps", "outline", "lastStepMm", "unevenLastStepMm" },
-            source = "arithmetic by hand: L 500, a 50, o 2: 11 hits at 45; 98 gives 2, 98.01 gives 3; 100 x 80 with 30 x 30: outline 10")
+            source = "arithmetic by hand: L 500, a 50, o 2: 11 hits at 45; 98 gives 2, 98.01 gives 3; 100 x 80 with 30 x 30: "
+                    + "outline 10")
     void hitsAlongACut() {
         assertEquals(11, HitCount.along(500, 50, 2));
         assertEquals(45, HitCount.pitchMm(500, 50, 11), 1e-12);

@@ -28,7 +28,9 @@ class PunchingForceTest {
         assertEquals(100_800, PunchingForce.flatN(126, 2, 400), 1e-9);
     }
 
-    /** Round 10, t 3, tau 350: a calculator page on punching force prints 32 986; d 20, t 1.5, tau 300: an exam prints 28.3 kN. */
+    /**
+     * Round 10, t 3, tau 350: a calculator page on punching force prints 32 986; d 20, t 1.5, tau 300: an exam prints 28.3 kN.
+     */
     @Test
     void roundsOfPublicPages() {
         assertEquals(32_986.7, PunchingForce.flatN(CutLength.roundMm(10), 3, 350), 0.1);
@@ -50,7 +52,8 @@ class PunchingForceTest {
 
     @Test
     @Validates(of = PunchingForce.class, formulas = { "shearFactorByFormula", "shearFactor", "largeShearFactor" },
-            source = "P. C. Sharma, Production Engineering, from memory: K 0.38, t 2, h 2 gives 0.2754; textbook rule K t / h: 0.38")
+            source = "P. C. Sharma, Production Engineering, from memory: K 0.38, t 2, h 2 gives 0.2754; textbook rule K t / "
+                    + "h: 0.38")
     @Validates(of = PunchingForce.class, formulas = "penetration",
             source = "course notes on press tools: soft aluminium 60 %, 0.15 C steel 38 %, 0.5 C steel 24 %")
     void shearOfThePunch() {

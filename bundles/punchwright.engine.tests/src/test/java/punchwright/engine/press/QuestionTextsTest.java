@@ -23,7 +23,8 @@ import org.junit.jupiter.api.Test;
 /** What an answer says: texts in both languages, symbols all explained, and formulas that give the numbers beside them. */
 class QuestionTextsTest {
 
-    private static final Set<String> FUNCTIONS = Set.of("sqrt", "min", "max", "ceil", "floor", "sin", "cos", "tan", "asin", "acos", "pi");
+    private static final Set<String> FUNCTIONS = Set.of("sqrt", "min", "max", "ceil", "floor", "sin", "cos", "tan", "asin",
+            "acos", "pi");
 
     private static Properties texts(String name) throws IOException {
         Properties texts = new Properties();
@@ -115,7 +116,8 @@ class QuestionTextsTest {
             for (Figure f : a.figures()) {
                 if (!f.formula().isEmpty()) {
                     double worked = new Evaluator(f.formula(), known::get).value();
-                    assertEquals(f.value(), worked, 1e-6 * Math.max(1, Math.abs(f.value())), a.question() + " " + f + " " + known);
+                    assertEquals(f.value(), worked, 1e-6 * Math.max(1, Math.abs(f.value())), a.question() + " " + f + " "
+                            + known);
                 }
                 known.put(f.symbol(), f.value());
             }

@@ -14,10 +14,12 @@ import org.junit.jupiter.api.Test;
 class RulesAndTablesTest {
 
     @Test
-    @Validates(of = StrippingForce.class, formulas = "byShareN", source = "press-tool course: 20 % of 100 800 N, 120 960 N in all")
+    @Validates(of = StrippingForce.class, formulas = "byShareN",
+            source = "press-tool course: 20 % of 100 800 N, 120 960 N in all")
     @Validates(of = StrippingForce.class, formulas = "byEdgeAreaN",
             source = "Machinery's Handbook, from memory: 3500 L t in lb and inch; L 100, t 2: 4 826 N")
-    @Validates(of = StrippingForce.class, formulas = "share", source = "handbook range 3 to 20 %, mostly 10 %; soft sheet above it, common practice")
+    @Validates(of = StrippingForce.class, formulas = "share",
+            source = "handbook range 3 to 20 %, mostly 10 %; soft sheet above it, common practice")
     void stripping() {
         assertEquals(20_160, StrippingForce.byShareN(100_800, 0.20), 1e-9);
         assertEquals(4826, StrippingForce.byEdgeAreaN(100, 2), 2);
@@ -46,7 +48,8 @@ class RulesAndTablesTest {
 
     @Test
     @Validates(of = PunchWork.class, formulas = { "joule", "watt" },
-            source = "Hellwig, Semlinger, Spanlose Fertigung, from memory: x 0.6, 100.8 kN, t 2: 120.96 J, 604.8 W at 300 a minute")
+            source = "Hellwig, Semlinger, Spanlose Fertigung, from memory: x 0.6, 100.8 kN, t 2: 120.96 J, 604.8 W at 300 a "
+                    + "minute")
     void work() {
         assertEquals(120.96, PunchWork.joule(0.6, 100_800, 2), 1e-9);
         assertEquals(604.8, PunchWork.watt(120.96, 300, 1), 1e-9);
@@ -70,7 +73,8 @@ class RulesAndTablesTest {
 
     @Test
     @Validates(of = SmallestFeature.class, formulas = { "byStressMm", "punchStressMPa" },
-            source = "Oehler/Kaiser, from memory: t 2, tau 320, sigma 1500: 1.707; sigma 1600: 0.8 t; d 11, t 10, tau 240: 872.7 MPa")
+            source = "Oehler/Kaiser, from memory: t 2, tau 320, sigma 1500: 1.707; sigma 1600: 0.8 t; d 11, t 10, tau 240: "
+                    + "872.7 MPa")
     @Validates(of = SmallestFeature.class, formulas = "bucklingN", source = "Euler: E 210 000, d 5, l 40, free end: 9935 N")
     @Validates(of = SmallestFeature.class, formulas = { "byCustomMm", "preferredMm" },
             source = "common practice 1.0 t mild steel, at least 1 mm; stamping-design articles: preferred 2 t, t 2: 4")
@@ -107,7 +111,8 @@ class RulesAndTablesTest {
             assertEquals(hole, SmallestFeature.slotByStressMm(hole, t, tau, sigma), 1e-9 * hole);
             double slot = SmallestFeature.slotByStressMm(10 * hole, t, tau, sigma);
             assertTrue(slot < hole && slot > hole / 2);
-            assertEquals(sigma, SmallestFeature.punchStressMPa(PunchingForce.flatN(2 * (10 * hole + slot), t, tau), 10 * hole * slot),
+            assertEquals(sigma, SmallestFeature.punchStressMPa(PunchingForce.flatN(2 * (10 * hole + slot), t, tau),
+                    10 * hole * slot),
                     1e-6 * sigma);
             assertTrue(SmallestFeature.bucklingN(5, 40, 2) < SmallestFeature.bucklingN(5, 40, 0.7));
             assertTrue(SmallestFeature.byCustomMm(PunchingForceTest.STEEL, t) <= SmallestFeature.preferredMm(t) || t < 0.5);
@@ -117,7 +122,8 @@ class RulesAndTablesTest {
     }
 
     @Test
-    @Validates(of = WebRules.class, formulas = { "betterWebMm", "toBendMm", "leastEdgeMm", "leastWebMm", "betterEdgeMm", "toFormMm" },
+    @Validates(of = WebRules.class, formulas = { "betterWebMm", "toBendMm", "leastEdgeMm", "leastWebMm", "betterEdgeMm",
+            "toFormMm" },
             source = "stamping-design articles: edge 1 t; common practice: t 1.5 better web 3.0, bend with r 2 at 5.0, form 3 t")
     void webs() {
         assertEquals(3.0, WebRules.betterWebMm(1.5));
@@ -131,7 +137,8 @@ class RulesAndTablesTest {
     }
 
     @Test
-    @Sweeps(of = WebRules.class, formulas = { "betterWebMm", "toBendMm", "leastEdgeMm", "leastWebMm", "betterEdgeMm", "toFormMm" })
+    @Sweeps(of = WebRules.class, formulas = { "betterWebMm", "toBendMm", "leastEdgeMm", "leastWebMm", "betterEdgeMm",
+            "toFormMm" })
     @Sweeps(of = CopperBar.class, formulas = { "leastHoleMm", "leastEdgeMm", "leastWebMm" })
     void betterIsNeverLessThanLeastAndThickerNeverLess() {
         Draw.many(64, 200, d -> {
@@ -159,7 +166,8 @@ class RulesAndTablesTest {
 
     @Test
     @Validates(of = LargestThickness.class, formulas = { "byForceMm", "byStressMm" },
-            source = "a calculator page on punching force, turned round: 32 986.7 N, round 10, tau 350: 3.0 mm; Oehler/Kaiser: d 1.707, t 2")
+            source = "a calculator page on punching force, turned round: 32 986.7 N, round 10, tau 350: 3.0 mm; "
+                    + "Oehler/Kaiser: d 1.707, t 2")
     void largestThickness() {
         assertEquals(3.0, LargestThickness.byForceMm(32_986.7, CutLength.roundMm(10), 350, 1), 1e-4);
         assertEquals(2.0, LargestThickness.byStressMm(1.707, 320, 1500), 1e-3);
@@ -207,8 +215,10 @@ class RulesAndTablesTest {
 
     @Test
     @Validates(of = ReachableTolerance.class, formulas = { "ofSizeMm", "ofDistanceMm" },
-            source = "ISO/IEC Guide 98-3, 5.1.2, by hand: a 0.1 twice: 0.1414; with ISO 2768-1 at 100 mm class f, at 30 mm class m")
-    @Validates(of = StampingTolerance.class, formulas = "lengthTable", source = "DIN 6930-2:2011-10, contents: Table 1 flat, Table 4 formed")
+            source = "ISO/IEC Guide 98-3, 5.1.2, by hand: a 0.1 twice: 0.1414; with ISO 2768-1 at 100 mm class f, at 30 mm "
+                    + "class m")
+    @Validates(of = StampingTolerance.class, formulas = "lengthTable",
+            source = "DIN 6930-2:2011-10, contents: Table 1 flat, Table 4 formed")
     void reachableClass() {
         double e = ReachableTolerance.ofDistanceMm(0.1, 0, 0, 0);
         assertEquals(0.1414, e, 1e-4);
@@ -242,7 +252,8 @@ class RulesAndTablesTest {
 
     @Test
     @Validates(of = SlugPulling.class, formulas = { "vacuumN", "weightN" },
-            source = "ISO 2533 standard atmosphere, 101 325 Pa: round 10: 7.96 N; standard gravity: 1000 mm2 of 1 mm steel: 0.077 N")
+            source = "ISO 2533 standard atmosphere, 101 325 Pa: round 10: 7.96 N; standard gravity: 1000 mm2 of 1 mm steel: "
+                    + "0.077 N")
     void slugs() {
         assertEquals(7.96, SlugPulling.vacuumN(Math.PI * 25), 0.005);
         assertEquals(0.077, SlugPulling.weightN(1000, 1, 7.85), 5e-4);

@@ -13,7 +13,8 @@ class SlopedFaceTest {
 
     @Test
     @Validates(of = SlopedFace.class, formulas = { "rectangleOneSided", "rectangleRoof", "roundOneSided", "roundRoof" },
-            source = "plane geometry by hand: 50 x 5, band 0.76, height 2.0; circle with the band at half the slope: a quarter turn")
+            source = "plane geometry by hand: 50 x 5, band 0.76, height 2.0; circle with the band at half the slope: a "
+                    + "quarter turn")
     @Validates(of = SlopedFace.class, formulas = { "oneSidedHeightMm", "roofHeightMm" },
             source = "trigonometry: tan 45 degrees is 1")
     void byHand() {

@@ -12,9 +12,11 @@ import org.junit.jupiter.api.Test;
 class WearTest {
 
     @Test
-    @Validates(of = ToolLife.class, formulas = { "costPerHit", "hitsLeft" }, source = "arithmetic: (180 + 10 x 6) / (11 x 60 000)")
+    @Validates(of = ToolLife.class, formulas = { "costPerHit", "hitsLeft" },
+            source = "arithmetic: (180 + 10 x 6) / (11 x 60 000)")
     @Validates(of = RegrindPlan.class, formulas = { "grinds", "hitsInAll" },
-            source = "arithmetic: reserve 3.0, 0.2 a grind: 15 grinds, 1 600 000 hits at 100 000; price 180, 12 a grind: 0.000225 a hit")
+            source = "arithmetic: reserve 3.0, 0.2 a grind: 15 grinds, 1 600 000 hits at 100 000; price 180, 12 a grind: "
+                    + "0.000225 a hit")
     @Validates(of = RegrindPlan.class, formulas = { "leastDieGrinds", "mostDieGrinds" },
             source = "trade-magazine article on tool grinding: 12 grinds of the punch, 4 to 6 of the die")
     @Validates(of = PunchLife.class, formulas = { "leastHits", "mostHits", "middleHits", "factor" },

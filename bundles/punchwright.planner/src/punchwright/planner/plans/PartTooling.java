@@ -47,11 +47,13 @@ public final class PartTooling {
     /**
      * The choice for a part on a machine, without and with its wishes. Reads the model, changes nothing in it.
      *
+     * @param before   what was weighed before, whose choice without wishes is taken over when all but the wishes is the same; may
+     *                 be null
      * @param progress asked between the choices whether to go on
      * @throws punchwright.planner.convert.InputException when the part has no shape or material, or its drawing cannot be read
      * @throws punchwright.engine.planning.CancelledException when the person cancels
      */
-    public PartWeighing weigh(Part part, Machine machine, Progress progress) {
+    public PartWeighing weigh(Part part, Machine machine, PartWeighing before, Progress progress) {
         List<Finding> findings = new ArrayList<>();
         PartReader reader = new PartReader(drawings);
         PartDemand demand = reader.demand(part, 1);
@@ -62,14 +64,15 @@ public final class PartTooling {
                 LibraryTools.read(library, drawings, findings), ToolReader.usableHolders(library.getHolders()),
                 PlanningRules.USUAL.tooling());
         progress.check();
-        ToolWeighing free = ToolChoice.weigh(job, ChoiceWeights.USUAL, ToolWishes.NONE);
+        ToolWeighing free = before != null && before.job().equals(job) ? before.free()
+                : ToolChoice.weigh(job, ChoiceWeights.USUAL, ToolWishes.NONE);
         progress.check();
         ToolWishes wishes = demand.wishes().on(features);
         ToolWeighing wished = wishes.equals(ToolWishes.NONE) ? free : ToolChoice.weigh(job, ChoiceWeights.USUAL, wishes);
         findings.addAll(wished.operations().findings());
         Loading loading = ToolLoading.load(job.machine(), used(wished.operations().operations()), job.holders(),
                 job.rules().forceReserve());
-        return new PartWeighing(job.machine(), features, demand.wishes(), ChoiceWeights.USUAL, free, wished, loading, findings);
+        return new PartWeighing(job, demand.wishes(), ChoiceWeights.USUAL, free, wished, loading, findings);
     }
 
     /** Tools of the operations with their angles, hits and largest force. */

@@ -10,12 +10,12 @@ import punchwright.engine.press.Machine;
 import punchwright.engine.tooling.ChoiceWeights;
 import punchwright.engine.tooling.Loading;
 import punchwright.engine.tooling.ToolWeighing;
+import punchwright.engine.tooling.ToolingJob;
 
 /**
  * The choice of tools for one part on one machine, without and with the engineer's wishes.
  *
- * @param machine  machine as the engine sees it
- * @param features what must be made
+ * @param job      what was weighed: features, material, machine, tools
  * @param wishes   the engineer's
  * @param weights  what makes one choice dearer than another
  * @param free     the choice without wishes
@@ -23,11 +23,21 @@ import punchwright.engine.tooling.ToolWeighing;
  * @param loading  where the tools of the wished choice stand, the part lying as drawn
  * @param findings what was noticed in the input and in the wished choice
  */
-public record PartWeighing(Machine machine, FeatureSet features, PartWishes wishes, ChoiceWeights weights, ToolWeighing free,
-        ToolWeighing wished, Loading loading, List<Finding> findings) {
+public record PartWeighing(ToolingJob job, PartWishes wishes, ChoiceWeights weights, ToolWeighing free, ToolWeighing wished,
+        Loading loading, List<Finding> findings) {
 
     public PartWeighing {
         findings = List.copyOf(findings);
+    }
+
+    /** What must be made. */
+    public FeatureSet features() {
+        return job.features();
+    }
+
+    /** The machine as the engine sees it. */
+    public Machine machine() {
+        return job.machine();
     }
 
     /** Money for a cost in seconds of the machine, in the library's currency. */

@@ -11,7 +11,10 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.TabFolder;
+import org.eclipse.swt.widgets.TabItem;
 
 import punchwright.engine.drawing.LayerRules;
 import punchwright.model.shop.Library;
@@ -30,6 +33,7 @@ import punchwright.ui.sheet.Scene;
 import punchwright.ui.sheet.SheetCanvas;
 import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
+import punchwright.ui.tooling.OperationsPage;
 
 /** A part, bought item or assembly: its drawing and its values. */
 public final class PartEditor extends FileEditor {
@@ -38,6 +42,7 @@ public final class PartEditor extends FileEditor {
     public static final String ID = "punchwright.ui.part";
 
     private SheetCanvas canvas;
+    private OperationsPage operations;
     private Label status;
     private ObjectForm form;
     private int drawn;
@@ -52,7 +57,11 @@ public final class PartEditor extends FileEditor {
             form = itemForm(parent);
             return;
         }
-        SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
+        TabFolder pages = new TabFolder(parent, SWT.TOP);
+        SashForm sash = new SashForm(pages, SWT.HORIZONTAL);
+        page(pages, "part.page", sash);
+        operations = new OperationsPage(pages, file(), part);
+        page(pages, "operations.page", operations);
         Composite left = new Composite(sash, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(left);
         canvas = new SheetCanvas(left, Texts.of("part.picture"));
@@ -69,6 +78,23 @@ public final class PartEditor extends FileEditor {
         sash.setWeights(55, 45);
         form.onShow(this::draw);
         draw();
+    }
+
+    private static void page(TabFolder pages, String key, Control content) {
+        TabItem item = new TabItem(pages, SWT.NONE);
+        item.setText(Texts.of(key));
+        item.setControl(content);
+    }
+
+    /** The page that says which tools make the part; null for what is no part. */
+    public OperationsPage operations() {
+        return operations;
+    }
+
+    /** Brings the operations to the front. */
+    public void showOperations() {
+        TabFolder pages = (TabFolder) operations.getParent();
+        pages.setSelection(1);
     }
 
     private String currency() {

@@ -7,15 +7,11 @@ import java.util.Set;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
-import org.eclipse.swt.widgets.TableItem;
 
 import punchwright.model.plan.Layout;
 import punchwright.model.plan.Operation;
@@ -24,19 +20,20 @@ import punchwright.model.plan.SheetJob;
 import punchwright.model.plan.ToolUse;
 import punchwright.ui.findings.FindingRow;
 import punchwright.ui.findings.FindingTable;
-import punchwright.ui.sheet.ScenePainter;
+import punchwright.ui.sheet.BalloonCells;
 import punchwright.ui.table.DataTable;
 import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Ink;
 import punchwright.ui.theme.Inks;
+import punchwright.ui.tooling.LoadingPage;
+import punchwright.ui.tooling.Loadings;
 
-/** The tables beside the sheet: tools, operations, times, ledger, findings. */
+/** The tables beside the sheet: tools, operations, loading, times, ledger, findings. */
 final class PlanTabs extends Composite {
-
-    private static final int BALLOON_WIDTH = 26;
 
     private final DataTable<ToolUse> tools;
     private final DataTable<Operation> operations;
+    private final LoadingPage loading;
     private final DataTable<Times.Line> times;
     private final FindingTable findings;
     private Consumer<ToolUse> onTool = use -> { };
@@ -48,11 +45,13 @@ final class PlanTabs extends Composite {
         TabFolder folder = new TabFolder(this, SWT.TOP);
         tools = new DataTable<>(folder, Texts.of("plan.tools"), PlanColumns.TOOLS);
         operations = new DataTable<>(folder, Texts.of("plan.operations"), PlanColumns.OPERATIONS);
+        loading = new LoadingPage(folder);
         times = new DataTable<>(folder, Texts.of("plan.times"), PlanColumns.TIMES);
         LedgerTree ledger = new LedgerTree(folder);
         findings = new FindingTable(folder);
         tab(folder, "plan.tools", tools.control());
         tab(folder, "plan.operations", operations.control());
+        tab(folder, "plan.loading", loading);
         tab(folder, "plan.times", times.control());
         tab(folder, "plan.ledger", ledger.control());
         TabItem findingsTab = tab(folder, "place.findings", findings.table().control());
@@ -63,7 +62,7 @@ final class PlanTabs extends Composite {
         if (plan.getJobs().isEmpty()) {
             folder.setSelection(findingsTab);
         }
-        paintBalloons();
+        BalloonCells.in(tools.control(), 0);
         tools.onSelect(use -> {
             marked = use;
             onTool.accept(use);
@@ -77,29 +76,6 @@ final class PlanTabs extends Composite {
         return item;
     }
 
-    /** Draws the number as the balloon that stands in the picture. */
-    private void paintBalloons() {
-        tools.control().addListener(SWT.EraseItem, e -> {
-            if (e.index == 0) {
-                e.detail &= ~SWT.FOREGROUND;
-            }
-        });
-        tools.control().addListener(SWT.PaintItem, this::paintBalloon);
-    }
-
-    private void paintBalloon(Event e) {
-        if (e.index != 0) {
-            return;
-        }
-        GC gc = e.gc;
-        Rectangle cell = ((TableItem) e.item).getBounds(0);
-        gc.setAntialias(SWT.ON);
-        String text = ((TableItem) e.item).getText(0);
-        if (!text.isEmpty()) {
-            ScenePainter.balloon(gc, Integer.parseInt(text), cell.x + BALLOON_WIDTH / 2 + 4, cell.y + cell.height / 2, Math.min(cell.height - 2, 22));
-        }
-    }
-
     /** Shows the tools of the layout's job, those that this sheet does not use in thin writing. */
     void show(Layout layout) {
         SheetJob job = (SheetJob) layout.eContainer();
@@ -108,6 +84,7 @@ final class PlanTabs extends Composite {
         tools.decorate((item, use) -> item.setForeground(here.contains(use) ? null : Inks.of(Ink.PENCIL)));
         tools.setRows(job.getToolUses());
         operations.setRows(job.getOperations());
+        loading.show(Loadings.of(job));
     }
 
     void onTool(Consumer<ToolUse> what) {

@@ -52,7 +52,7 @@ final class Balloons {
 
     private static List<Balloon> inRow(Scene scene, Viewport view, int windowWidth, List<int[]> anchors) {
         int step = SIZE_PX + GAP_PX;
-        int row = Math.max(SIZE_PX, view.py(scene.widthMm()) - 2 * SIZE_PX);
+        int row = Math.max(SIZE_PX, view.py(scene.lengthMm() > 0 ? scene.widthMm() : scene.box()[3]) - 2 * SIZE_PX);
         int[] at = new int[anchors.size()];
         for (int k = 0; k < at.length; k++) {
             HitGroup group = scene.groups().get(anchors.get(k)[0]);

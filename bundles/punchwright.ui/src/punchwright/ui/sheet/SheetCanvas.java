@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.sheet;
 
+import java.util.List;
 import java.util.function.IntConsumer;
 
 import org.eclipse.swt.SWT;
@@ -38,6 +39,7 @@ public final class SheetCanvas extends Canvas {
     private boolean fitted = true;
     private Shown shown = Shown.ALL;
     private int selected = -1;
+    private List<double[]> emphasis = List.of();
 
     private Image kept;
     private Viewport keptView;
@@ -73,6 +75,7 @@ public final class SheetCanvas extends Canvas {
     public void setScene(Scene newScene) {
         scene = newScene;
         selected = -1;
+        emphasis = List.of();
         shown = Shown.ALL.withBalloons(shown.balloons());
         fit();
     }
@@ -81,6 +84,17 @@ public final class SheetCanvas extends Canvas {
     public void updateScene(Scene newScene) {
         scene = newScene;
         refresh();
+    }
+
+    /** Draws these lines, x and y in turn in mm, thick over everything: what is selected beside the picture. */
+    public void emphasise(List<double[]> lines) {
+        emphasis = List.copyOf(lines);
+        redraw();
+    }
+
+    /** The lines that are emphasised. */
+    public List<double[]> emphasis() {
+        return emphasis;
     }
 
     /** Draws the hits of this holding only, the others faint; -1 all. */
@@ -224,6 +238,7 @@ public final class SheetCanvas extends Canvas {
         } else {
             moved(e.gc, window);
         }
+        emphasis(e.gc);
         selection(e.gc);
         if (isFocusControl()) {
             Pen.dotted(e.gc, Ink.ACCENT);
@@ -256,6 +271,20 @@ public final class SheetCanvas extends Canvas {
         gc.setInterpolation(SWT.LOW);
         gc.drawImage(kept, 0, 0, window.width, window.height, x, y, Math.max(1, (int) Math.round(window.width * factor)),
                 Math.max(1, (int) Math.round(window.height * factor)));
+    }
+
+    private void emphasis(GC gc) {
+        gc.setAntialias(SWT.ON);
+        for (double[] line : emphasis) {
+            int[] points = new int[line.length];
+            for (int k = 0; k < line.length; k += 2) {
+                points[k] = view.px(line[k]);
+                points[k + 1] = view.py(line[k + 1]);
+            }
+            Pen.thick(gc, Ink.ACCENT);
+            gc.setLineWidth(4);
+            gc.drawPolyline(points);
+        }
     }
 
     private void selection(GC gc) {
@@ -330,6 +359,8 @@ public final class SheetCanvas extends Canvas {
     }
 
     private void up(Event e) {
+        pointerX = view.x(e.x);
+        pointerY = view.y(e.y);
         boolean click = pressed != null && e.button == 1 && view == pressedView;
         pressed = null;
         setCursor(null);

@@ -3,6 +3,7 @@ package punchwright.planner.plans;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -54,7 +55,7 @@ class PartToolingTest {
     }
 
     private PartWeighing weigh() {
-        return new PartTooling(workspace.library(), workspace.paths()).weigh(part, machine, Progress.SILENT);
+        return new PartTooling(workspace.library(), workspace.paths()).weigh(part, machine, null, Progress.SILENT);
     }
 
     private void wish(WishKind kind, String toolId, Feature feature) {
@@ -114,6 +115,16 @@ class PartToolingTest {
         assertTrue(chosen(now).tools().stream().anyMatch(t -> t.id().equals(other.tools().get(0).id())));
         assertTrue(w.wished().boundSeconds() <= w.wished().costSeconds() + 1e-9);
         assertTrue(w.wished().costSeconds() >= w.free().boundSeconds() - 1e-9, "a wish only takes choices away");
+    }
+
+    @Test
+    void theFreeChoiceIsTakenOverOnlyWhileNothingButWishesChanges() {
+        PartTooling tooling = new PartTooling(workspace.library(), workspace.paths());
+        PartWeighing first = tooling.weigh(part, machine, null, Progress.SILENT);
+        wish(WishKind.FORBID, first.free().operations().operations().get(0).tool().id(), null);
+        assertSame(first.free(), tooling.weigh(part, machine, first, Progress.SILENT).free());
+        part.setThicknessMm(part.getThicknessMm() + 0.5);
+        assertNotSame(first.free(), tooling.weigh(part, machine, first, Progress.SILENT).free());
     }
 
     @Test

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.tooling;
+
+import java.util.List;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+import punchwright.model.shop.Machine;
+import punchwright.model.work.Part;
+import punchwright.ui.table.Accessibles;
+import punchwright.ui.text.Numbers;
+import punchwright.ui.text.Texts;
+
+/** The line above the operations: machine, material, and what can be done with the tool that is selected. */
+final class OperationsBar extends Composite {
+
+    /** Identifier of the machine that was chosen last, for the next part that is opened. */
+    private static String last = "";
+
+    private final List<Machine> machines;
+    private final Combo machine;
+    private final Label busy;
+    private final Button pin;
+    private final Button forbid;
+    private final Button release;
+
+    OperationsBar(Composite parent, Part part, List<Machine> machines) {
+        super(parent, SWT.NONE);
+        this.machines = List.copyOf(machines);
+        GridLayoutFactory.fillDefaults().numColumns(7).margins(8, 4).spacing(8, 4).applyTo(this);
+        new Label(this, SWT.NONE).setText(Texts.of("operations.machine"));
+        machine = new Combo(this, SWT.READ_ONLY | SWT.DROP_DOWN);
+        Accessibles.name(machine, Texts.of("operations.machine"));
+        this.machines.forEach(m -> machine.add(String.valueOf(m.getName())));
+        machine.select(Math.max(0, this.machines.stream().map(Machine::getId).toList().indexOf(last)));
+        Label sheet = new Label(this, SWT.NONE);
+        sheet.setText(part.getMaterial() == null ? "" : Texts.of("operations.sheet", part.getMaterial().getName(),
+                Numbers.plain(part.getThicknessMm())));
+        busy = new Label(this, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(busy);
+        pin = button("pin", "P");
+        forbid = button("forbid", "F");
+        release = button("release", Texts.of("key.delete"));
+    }
+
+    private Button button(String key, String shortcut) {
+        Button button = new Button(this, SWT.PUSH);
+        button.setText(Texts.of("operations." + key));
+        button.setToolTipText(Texts.of("operations." + key + ".help", shortcut));
+        return button;
+    }
+
+    /** The machine chosen, or null. */
+    Machine machine() {
+        int index = machine.getSelectionIndex();
+        return index < 0 || index >= machines.size() ? null : machines.get(index);
+    }
+
+    void onMachine(Runnable what) {
+        machine.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> {
+            last = machine().getId();
+            what.run();
+        }));
+    }
+
+    void onAction(Runnable pinned, Runnable forbidden, Runnable released) {
+        pin.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> pinned.run()));
+        forbid.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> forbidden.run()));
+        release.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> released.run()));
+    }
+
+    /** Names the tool that the buttons act on; null disables them. */
+    void tool(String name, boolean canRelease) {
+        pin.setText(name == null ? Texts.of("operations.pin") : Texts.of("operations.pin.tool", name));
+        forbid.setText(name == null ? Texts.of("operations.forbid") : Texts.of("operations.forbid.tool", name));
+        pin.setEnabled(name != null);
+        forbid.setEnabled(name != null);
+        release.setEnabled(canRelease);
+        layout(true);
+    }
+
+    void busy(boolean working) {
+        busy.setText(working ? Texts.of("operations.working") : "");
+    }
+}

@@ -1,0 +1,332 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.tooling;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.TabFolder;
+import org.eclipse.swt.widgets.TabItem;
+import org.eclipse.swt.widgets.Text;
+
+import punchwright.engine.feature.Feature;
+import punchwright.model.shop.ItemStatus;
+import punchwright.model.shop.Library;
+import punchwright.model.shop.Machine;
+import punchwright.model.shop.Tool;
+import punchwright.model.work.Part;
+import punchwright.model.work.ToolWish;
+import punchwright.planner.plans.PartWeighing;
+import punchwright.ui.findings.FindingRow;
+import punchwright.ui.findings.FindingTable;
+import punchwright.ui.session.OpenFile;
+import punchwright.ui.session.Session;
+import punchwright.ui.sheet.BalloonCells;
+import punchwright.ui.sheet.Scene;
+import punchwright.ui.sheet.SheetCanvas;
+import punchwright.ui.table.Accessibles;
+import punchwright.ui.table.DataTable;
+import punchwright.ui.text.Texts;
+
+/**
+ * The operations of a part on one machine: its picture and the loading on the left; on the right what makes each feature, below it the
+ * alternatives, the tools passed over with their reasons, and the wishes. What is selected here is selected there.
+ */
+public final class OperationsPage extends Composite {
+
+    private static final int REST_MS = 80;
+    private static final double NEAR_PX = 8;
+
+    private final OpenFile file;
+    private final Part part;
+    private final Wishes wishes;
+    private final WeighingRun run = new WeighingRun();
+    private final OperationsBar bar;
+    private final Text summary;
+    private final SheetCanvas canvas;
+    private final LoadingPage loading;
+    private final DataTable<FeatureLine> lines;
+    private final DataTable<Way> ways;
+    private final DataTable<PassedOver> passed;
+    private final DataTable<ToolWish> kept;
+    private final FindingTable findings;
+    private final TabItem passedTab;
+    private final TabItem keptTab;
+    private final TabItem findingsTab;
+    private final Runnable follower = this::queue;
+    private final ToolActions actions;
+    private PartWeighing weighing;
+    private FeatureScene scene;
+    private boolean stale = true;
+    private int queued;
+    private int weighed;
+
+    /** The page of the part at the root of a file. */
+    public OperationsPage(Composite parent, OpenFile file, Part part) {
+        super(parent, SWT.NONE);
+        this.file = file;
+        this.part = part;
+        wishes = new Wishes(file, part);
+        GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(this);
+        bar = new OperationsBar(this, part, machines());
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
+        summary = new Text(this, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP);
+        Accessibles.name(summary, Texts.of("operations.summary"));
+        GridDataFactory.fillDefaults().grab(true, false).indent(8, 0).hint(300, SWT.DEFAULT).applyTo(summary);
+        SashForm sash = new SashForm(this, SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        TabFolder pictures = new TabFolder(sash, SWT.TOP);
+        canvas = new SheetCanvas(pictures, Texts.of("operations.picture"));
+        loading = new LoadingPage(pictures);
+        tab(pictures, "operations.features", canvas);
+        tab(pictures, "operations.loading", loading);
+        SashForm right = new SashForm(sash, SWT.VERTICAL);
+        lines = new DataTable<>(right, Texts.of("operations.table"), OperationColumns.lines(currency()));
+        BalloonCells.in(lines.control(), OperationColumns.BALLOON);
+        TabFolder details = new TabFolder(right, SWT.TOP);
+        ways = new DataTable<>(details, Texts.of("operations.ways"), OperationColumns.ways(currency()));
+        passed = new DataTable<>(details, Texts.of("operations.passed"), OperationColumns.PASSED);
+        kept = new DataTable<>(details, Texts.of("operations.wishes"), OperationColumns.WISHES);
+        findings = new FindingTable(details);
+        tab(details, "operations.ways", ways.control());
+        passedTab = tab(details, "operations.passed", passed.control());
+        keptTab = tab(details, "operations.wishes", kept.control());
+        findingsTab = tab(details, "place.findings", findings.table().control());
+        sash.setWeights(38, 62);
+        right.setWeights(58, 42);
+        actions = new ToolActions(this);
+        connect();
+    }
+
+    private static TabItem tab(TabFolder folder, String key, Control control) {
+        TabItem item = new TabItem(folder, SWT.NONE);
+        item.setText(Texts.of(key));
+        item.setControl(control);
+        return item;
+    }
+
+    private static String currency() {
+        return library().map(Library::getCurrency).orElse("");
+    }
+
+    private static Optional<Library> library() {
+        return Session.current().map(s -> s.workspace().library());
+    }
+
+    private static List<Machine> machines() {
+        return library().map(l -> l.getMachines().stream().filter(m -> m.getStatus() == ItemStatus.IN_USE).toList()).orElse(List.of());
+    }
+
+    private void connect() {
+        lines.onSelect(this::lineSelected);
+        OperationColumns.decorate(lines, ways, passed);
+        canvas.onSelect(this::picked);
+        bar.onMachine(this::queue);
+        actions.bind(bar);
+        Session.addListener(follower);
+        addListener(SWT.Show, e -> queue());
+        addDisposeListener(e -> {
+            Session.removeListener(follower);
+            run.stop();
+        });
+    }
+
+    /** Weighs again when the hand rests, at once when the page comes to the front. */
+    private void queue() {
+        stale = true;
+        int turn = ++queued;
+        getDisplay().timerExec(REST_MS, () -> {
+            if (!isDisposed() && turn == queued && stale && isVisible()) {
+                weigh();
+            }
+        });
+    }
+
+    private void weigh() {
+        stale = false;
+        Session session = Session.current().orElse(null);
+        if (session == null || bar.machine() == null) {
+            summary.setText(Texts.of("operations.noMachine"));
+            return;
+        }
+        bar.busy(true);
+        run.start(session.workspace().library(), part, bar.machine(), session.workspace().paths(), this::show);
+    }
+
+    private void show(WeighingRun.Result result) {
+        if (isDisposed()) {
+            return;
+        }
+        bar.busy(false);
+        weighing = result.weighing();
+        kept.setRows(part.getWishes());
+        keptTab.setText(Texts.of("operations.wishes.count", part.getWishes().size()));
+        if (weighing == null) {
+            summary.setText(result.error());
+            canvas.setScene(Scene.EMPTY);
+            lines.setRows(List.of());
+            lineSelected(null);
+        } else {
+            summary.setText(OperationsSummary.of(weighing, currency()));
+            picture();
+            showLines();
+            loading.show(Loadings.of(weighing, library().orElseThrow(), bar.machine()));
+            showFindings();
+        }
+        layout(true);
+        weighed++;
+    }
+
+    private void picture() {
+        boolean first = scene == null;
+        scene = new FeatureScene(weighing, library().orElseThrow().getTools());
+        if (first) {
+            canvas.setScene(scene.scene());
+        } else {
+            canvas.updateScene(scene.scene());
+        }
+    }
+
+    private void showLines() {
+        List<FeatureLine> now = FeatureLines.of(weighing);
+        Set<Integer> before = new LinkedHashSet<>();
+        lines.selection().forEach(l -> before.addAll(l.numbers()));
+        lines.setRows(now);
+        List<FeatureLine> again = now.stream().filter(l -> l.numbers().stream().anyMatch(before::contains)).toList();
+        lines.markOnly(again.isEmpty() && !now.isEmpty() ? now.subList(0, 1) : again.subList(0, Math.min(1, again.size())));
+        lineSelected(lines.first());
+    }
+
+    private void showFindings() {
+        List<FindingRow> rows = new ArrayList<>();
+        Locale locale = Locale.getDefault();
+        weighing.loading().findings().forEach(f -> rows.add(OperationColumns.row(f, part, locale)));
+        weighing.findings().forEach(f -> rows.add(OperationColumns.row(f, part, locale)));
+        findings.table().setRows(rows);
+        findingsTab.setText(Texts.of("operations.findings.count", rows.size()));
+    }
+
+    private void lineSelected(FeatureLine line) {
+        canvas.emphasise(line == null ? List.of() : FeatureScene.lines(line.features()));
+        ways.setRows(line == null ? List.of() : Way.of(line, weighing));
+        List<PassedOver> over = line == null ? List.of() : PassedOver.of(line);
+        passed.setRows(over);
+        passedTab.setText(Texts.of("operations.passed.count", over.size()));
+        actions.update();
+    }
+
+    /** A click or a step in the picture. */
+    private void picked(int hit) {
+        if (scene == null) {
+            return;
+        }
+        int number = scene.featureOf(hit);
+        if (number < 0) {
+            number = scene.featureAt(canvas.pointerX(), canvas.pointerY(), NEAR_PX / canvas.view().pxPerMm()).map(Feature::number).orElse(-1);
+        }
+        select(number);
+    }
+
+    /** Selects the line of a feature by its number; says whether there is one. */
+    public boolean select(int featureNumber) {
+        Optional<FeatureLine> line = lines.shown().stream().filter(l -> l.numbers().contains(featureNumber)).findFirst();
+        line.ifPresent(l -> {
+            lines.markOnly(List.of(l));
+            lineSelected(l);
+        });
+        return line.isPresent();
+    }
+
+    /** The tool makes the selected features. */
+    public boolean pin(Tool tool) {
+        return lines.first() != null && wishes.pin(tool, lines.first().features());
+    }
+
+    /** The tool is not used for the part. */
+    public boolean forbid(Tool tool) {
+        return wishes.forbid(tool);
+    }
+
+    /** Takes back the selected wishes, else the pins of the selected features. */
+    public boolean release() {
+        List<ToolWish> chosen = kept.control().isFocusControl() ? kept.selection() : List.of();
+        List<ToolWish> pins = lines.first() == null ? List.of() : wishes.pinsOf(lines.first().features());
+        return wishes.release(chosen.isEmpty() ? pins : chosen);
+    }
+
+    /** Whether {@link #release()} would change something. */
+    boolean canRelease() {
+        return kept.control().isFocusControl() ? kept.first() != null
+                : lines.first() != null && !wishes.pinsOf(lines.first().features()).isEmpty();
+    }
+
+    /** The record of a tool of the engine. */
+    static Optional<Tool> record(String id) {
+        return library().flatMap(l -> l.getTools().stream().filter(t -> Objects.equals(t.getId(), id)).findFirst());
+    }
+
+    /** The record of a tool by its name. */
+    static Optional<Tool> named(String name) {
+        return library().flatMap(l -> l.getTools().stream().filter(t -> Objects.equals(t.getName(), name)).findFirst());
+    }
+
+    /** The file of the part. */
+    OpenFile file() {
+        return file;
+    }
+
+    /** The table of operations. */
+    public DataTable<FeatureLine> lines() {
+        return lines;
+    }
+
+    /** The alternatives of the selected line. */
+    public DataTable<Way> ways() {
+        return ways;
+    }
+
+    /** The tools passed over for the selected line. */
+    public DataTable<PassedOver> passed() {
+        return passed;
+    }
+
+    /** The wishes kept with the part. */
+    public DataTable<ToolWish> kept() {
+        return kept;
+    }
+
+    /** The picture. */
+    public SheetCanvas canvas() {
+        return canvas;
+    }
+
+    /** The loading. */
+    public LoadingPage loading() {
+        return loading;
+    }
+
+    /** Figures of the choice and of what the wishes cost. */
+    public String summary() {
+        return summary.getText();
+    }
+
+    /** How often a choice has been shown. */
+    public int weighed() {
+        return weighed;
+    }
+
+    @Override
+    public boolean setFocus() {
+        return lines.control().setFocus();
+    }
+}

@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.tooling;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Rectangle;
+
+import punchwright.model.shop.MultiToolHolder;
+import punchwright.ui.picture.HolderPicture;
+import punchwright.ui.picture.ToolOutlines;
+import punchwright.ui.sheet.Outline;
+import punchwright.ui.sheet.Pen;
+import punchwright.ui.sheet.ScenePainter;
+import punchwright.ui.sheet.Viewport;
+import punchwright.ui.text.Numbers;
+import punchwright.ui.text.Texts;
+import punchwright.ui.theme.Ink;
+import punchwright.ui.theme.Inks;
+import punchwright.ui.tooling.LoadedPlace.Loaded;
+
+/**
+ * One place of the machine with what stands in it: seen from above, to one scale for all places, tools at their angle, below it name, die
+ * clearance and force against the limit.
+ */
+final class PlacePainter {
+
+    /** Height of the force bar. */
+    private static final int BAR_PX = 7;
+    private static final int PAD_PX = 8;
+    private static final int BALLOON_PX = 22;
+    private static final int HIGH_PERCENT = 80;
+    private static final int SHORT_NAME = 4;
+
+    private final GC gc;
+    private final double pxPerMm;
+    private final int lineHeight;
+
+    PlacePainter(GC gc, double pxPerMm) {
+        this.gc = gc;
+        this.pxPerMm = pxPerMm;
+        lineHeight = gc.getFontMetrics().getHeight() + 1;
+    }
+
+    /** Largest diameter that a place shows, mm. */
+    static double diameterMm(LoadedPlace at) {
+        double holder = at.holder() == null ? 0 : at.holder().getOuterDiameterMm();
+        double tool = at.holder() != null ? 0 : 2 * at.tools().stream().mapToDouble(t -> ToolOutlines.single(t.tool()).radius()).max().orElse(0);
+        double place = at.place() == null ? 0 : at.place().getMaxToolDiameterMm();
+        return Math.max(12, Math.max(place, Math.max(holder, tool)));
+    }
+
+    /** Rows of text below the picture. */
+    static int rows(LoadedPlace at) {
+        return at.tools().size() == 1 ? 3 : at.tools().size() * 2;
+    }
+
+    /** Height of a cell whose picture is {@code picturePx} high. */
+    static int height(int picturePx, int rows, int lineHeight) {
+        return PAD_PX + lineHeight + 4 + picturePx + 4 + rows * lineHeight + BAR_PX + PAD_PX;
+    }
+
+    void draw(LoadedPlace at, Rectangle cell, int picturePx, boolean selected) {
+        gc.setBackground(Inks.of(Ink.PAPER));
+        gc.fillRectangle(cell);
+        title(at, cell);
+        int cx = cell.x + cell.width / 2;
+        int cy = cell.y + PAD_PX + lineHeight + 4 + picturePx / 2;
+        place(at, cx, cy);
+        if (at.holder() == null) {
+            at.tools().forEach(t -> tool(t, cx, cy));
+            balloon(at.tools().get(0), cx, cy, diameterMm(at) / 2);
+        } else {
+            holder(at, cx, cy);
+        }
+        words(at, cell, cell.y + PAD_PX + lineHeight + 4 + picturePx + 4);
+        if (selected) {
+            Pen.thick(gc, Ink.ACCENT);
+            gc.setLineWidth(3);
+            gc.drawRectangle(cell.x + 2, cell.y + 2, cell.width - 5, cell.height - 5);
+        } else {
+            Pen.thin(gc, Ink.FAINT);
+            gc.drawRectangle(cell.x + 2, cell.y + 2, cell.width - 5, cell.height - 5);
+        }
+    }
+
+    private void title(LoadedPlace at, Rectangle cell) {
+        gc.setForeground(Inks.of(Ink.GRAPHITE));
+        text(placeName(at), cell.x + PAD_PX, cell.y + PAD_PX, cell.width - 2 * PAD_PX);
+    }
+
+    /** "Place 3", "Place 3, Holder of four", "by hand". */
+    static String placeName(LoadedPlace at) {
+        String place = at.place() == null ? Texts.of("place.byHand") : name(at);
+        return at.holder() == null ? place : place + ", " + at.holder().getName();
+    }
+
+    /** A name that says what it is stands alone; a mere number or letter gets the word before it. */
+    private static String name(LoadedPlace at) {
+        String name = at.place().getName();
+        if (name == null || name.isBlank()) {
+            return Texts.of("loading.place", at.place().getIndexPosition());
+        }
+        return name.length() > SHORT_NAME ? name : Texts.of("loading.place", name);
+    }
+
+    private void place(LoadedPlace at, int cx, int cy) {
+        gc.setBackground(Inks.of(Ink.PART));
+        if (at.place() == null) {
+            Pen.dashed(gc, Ink.PENCIL);
+        } else {
+            Pen.thick(gc, at.place().isTurns() ? Ink.ACCENT : Ink.GRAPHITE);
+        }
+        circle(cx, cy, at.place() == null ? diameterMm(at) : Math.max(12, at.place().getMaxToolDiameterMm()), true);
+        Pen.centre(gc, Ink.FAINT);
+        int arm = px(diameterMm(at) / 2) + 5;
+        gc.drawLine(cx - arm, cy, cx + arm, cy);
+        gc.drawLine(cx, cy - arm, cx, cy + arm);
+    }
+
+    private void holder(LoadedPlace at, int cx, int cy) {
+        MultiToolHolder holder = at.holder();
+        gc.setBackground(Inks.of(Ink.SHEET));
+        Pen.thick(gc, Ink.GRAPHITE);
+        circle(cx, cy, holder.getOuterDiameterMm(), true);
+        for (int k = 0; k < holder.getInsertCount(); k++) {
+            double[] xy = HolderPicture.insertAt(holder, k);
+            int x = cx + px(xy[0]);
+            int y = cy - px(xy[1]);
+            gc.setBackground(Inks.of(Ink.PAPER));
+            Pen.thin(gc, Ink.PENCIL);
+            circle(x, y, holder.getLargestInsertDiameterMm(), true);
+            int insert = k + 1;
+            at.tools().stream().filter(t -> t.insert() == insert).findFirst().ifPresent(t -> {
+                tool(t, x, y);
+                balloonAt(t.number(), cx + px(xy[0] * 1.45), cy - px(xy[1] * 1.45));
+            });
+        }
+    }
+
+    private void tool(Loaded loaded, int cx, int cy) {
+        int number = loaded.number();
+        gc.setBackground(Inks.mixed(Ink.tool(number), Ink.PAPER, 0.35));
+        gc.setForeground(Inks.mixed(Ink.tool(number), Ink.GRAPHITE, 0.6));
+        gc.setLineWidth(1);
+        gc.setLineStyle(Ink.toolRound(number) == 0 ? SWT.LINE_SOLID : SWT.LINE_DASH);
+        double round = ToolOutlines.roundDiameter(loaded.tool());
+        if (round > 0) {
+            circle(cx, cy, Math.max(round, 2 / pxPerMm), true);
+            return;
+        }
+        Viewport view = new Viewport(pxPerMm, -cx / pxPerMm, cy / pxPerMm);
+        for (Outline line : ToolOutlines.of(loaded.tool())) {
+            int[] points = pixels(line.placed(loaded.angleDeg(), 0, 0), view);
+            gc.fillPolygon(points);
+            gc.drawPolygon(points);
+        }
+        if (loaded.turns()) {
+            turnArrow(cx, cy, ToolOutlines.single(loaded.tool()).radius());
+        }
+    }
+
+    /** A tool that turns: an arc with an arrow round it. */
+    private void turnArrow(int cx, int cy, double radiusMm) {
+        int r = px(radiusMm) + 6;
+        Pen.thin(gc, Ink.ACCENT);
+        gc.drawArc(cx - r, cy - r, 2 * r, 2 * r, 20, 70);
+        Pen.arrow(gc, cx, cy - r, Math.toRadians(-10 + 20));
+    }
+
+    private static int[] pixels(Outline line, Viewport view) {
+        int[] points = new int[line.xy().length];
+        for (int k = 0; k < points.length; k += 2) {
+            points[k] = view.px(line.xy()[k]);
+            points[k + 1] = view.py(line.xy()[k + 1]);
+        }
+        return points;
+    }
+
+    private void balloon(Loaded loaded, int cx, int cy, double radiusMm) {
+        int r = px(radiusMm);
+        balloonAt(loaded.number(), cx - (int) (r * 0.75) - 8, cy - (int) (r * 0.75) - 2);
+    }
+
+    private void balloonAt(int number, int x, int y) {
+        ScenePainter.balloon(gc, number, x, y, BALLOON_PX);
+    }
+
+    private void words(LoadedPlace at, Rectangle cell, int top) {
+        int y = top;
+        int x = cell.x + PAD_PX;
+        int width = cell.width - 2 * PAD_PX;
+        for (Loaded t : at.tools()) {
+            gc.setForeground(Inks.of(Ink.GRAPHITE));
+            text((at.holder() == null ? "" : t.insert() + "  ") + t.tool().getName(), x, y, width);
+            y += lineHeight;
+            gc.setForeground(Inks.of(Ink.PENCIL));
+            if (at.tools().size() == 1) {
+                text(setting(t), x, y, width);
+                y += lineHeight;
+                text(force(t), x, y, width);
+            } else {
+                text(force(t), x, y, width);
+            }
+            y += lineHeight;
+        }
+        bar(at.tools().stream().mapToDouble(Loaded::percent).max().orElse(0), x, cell.y + cell.height - PAD_PX - BAR_PX, width);
+    }
+
+    /** Die clearance and angle in words. */
+    static String setting(Loaded t) {
+        String angle = t.turns() ? Texts.of("loading.turns") : Texts.of("loading.angle", Numbers.plain(round(t.angleDeg())));
+        return t.clearanceMm() <= 0 ? angle : Texts.of("loading.die", Numbers.fixed(t.clearanceMm(), 2)) + ", " + angle;
+    }
+
+    private static double round(double deg) {
+        return Math.round(deg * 10) / 10.0;
+    }
+
+    static String force(Loaded t) {
+        return Texts.of("loading.force", Numbers.fixed(t.forceKn(), 1), Numbers.fixed(t.limitKn(), 0), Numbers.fixed(t.percent(), 0));
+    }
+
+    /** Force against the limit; hatched from 80 per cent on, so that colour is not needed. */
+    private void bar(double percent, int x, int y, int width) {
+        Pen.thin(gc, Ink.PENCIL);
+        int filled = (int) Math.round(width * Math.min(100, percent) / 100);
+        gc.setBackground(Inks.of(percent > HIGH_PERCENT ? Ink.WARNING : Ink.ACCENT));
+        gc.fillRectangle(x, y, filled, BAR_PX);
+        if (percent > HIGH_PERCENT) {
+            Pen.thin(gc, Ink.PAPER);
+            Pen.hatch(gc, x, y, filled, BAR_PX, 5);
+        }
+        Pen.thin(gc, Ink.PENCIL);
+        gc.drawRectangle(x, y, width, BAR_PX);
+    }
+
+    /** Text cut to a width with an ellipsis. */
+    private void text(String text, int x, int y, int width) {
+        String shown = text;
+        while (shown.length() > 1 && gc.textExtent(shown).x > width) {
+            shown = shown.substring(0, shown.length() - 2) + "\u2026";
+        }
+        gc.drawText(shown, x, y, true);
+    }
+
+    private void circle(int cx, int cy, double diameterMm, boolean filled) {
+        int d = px(diameterMm);
+        if (filled) {
+            gc.fillOval(cx - d / 2, cy - d / 2, d, d);
+        }
+        gc.drawOval(cx - d / 2, cy - d / 2, d, d);
+    }
+
+    private int px(double mm) {
+        return (int) Math.round(mm * pxPerMm);
+    }
+}

@@ -11,7 +11,6 @@ import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.Platform;
 
 import punchwright.engine.planning.CancelledException;
-import punchwright.engine.planning.Progress;
 import punchwright.planner.operations.Call;
 import punchwright.planner.operations.Operations;
 import punchwright.planner.operations.Outcome;
@@ -37,36 +36,9 @@ final class ShopOperations {
         Operations registry = new Operations(new Workbooks(), version());
         try {
             return registry.named(name).orElseThrow(() -> new IllegalStateException("No operation " + name))
-                    .run(new Call(workspace, words, options, new Steps(monitor, ticks)));
+                    .run(new Call(workspace, words, options, new MonitorProgress(monitor, ticks)));
         } catch (CancelledException e) {
             throw new OperationCanceledException();
-        }
-    }
-
-    /** Progress of the engine on a monitor. */
-    private static final class Steps implements Progress {
-        private final IProgressMonitor monitor;
-        private final int ticks;
-        private int done;
-
-        Steps(IProgressMonitor monitor, int ticks) {
-            this.monitor = monitor;
-            this.ticks = ticks;
-        }
-
-        @Override
-        public void at(String step, double share) {
-            monitor.subTask(step);
-            int now = (int) Math.round(Math.min(1, share) * ticks);
-            if (now > done) {
-                monitor.worked(now - done);
-                done = now;
-            }
-        }
-
-        @Override
-        public boolean cancelled() {
-            return monitor.isCanceled();
         }
     }
 }

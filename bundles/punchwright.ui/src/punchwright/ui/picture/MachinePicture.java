@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.picture;
 
-import java.util.List;
+
+import java.util.Set;
 
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 
 import punchwright.model.shop.Clamps;
-import punchwright.model.shop.HeadKind;
 import punchwright.model.shop.Machine;
-import punchwright.model.shop.Place;
 import punchwright.ui.sheet.Pen;
 import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
@@ -33,7 +32,7 @@ final class MachinePicture {
         }
         int half = area.width * 11 / 20;
         reach(gc, new Rectangle(area.x, area.y, half, area.height));
-        places(gc, new Rectangle(area.x + half, area.y, area.width - half, area.height));
+        new PlacesPicture(machine, Set.of()).draw(gc, new Rectangle(area.x + half, area.y, area.width - half, area.height));
     }
 
     private void reach(GC gc, Rectangle area) {
@@ -77,57 +76,6 @@ final class MachinePicture {
             Pen.hatch(gc, box.x, box.y, box.width, box.height, 5);
             Pen.thick(gc, Ink.GRAPHITE);
             gc.drawRectangle(box);
-        }
-    }
-
-    private void places(GC gc, Rectangle area) {
-        List<Place> places = machine.getPlaces();
-        if (places.isEmpty()) {
-            return;
-        }
-        if (machine.getHeadKind() == HeadKind.TURRET) {
-            ring(gc, area, places);
-        } else {
-            rack(gc, area, places);
-        }
-    }
-
-    /** A carrier seen from above: the places round it, to scale among each other. */
-    private static void ring(GC gc, Rectangle area, List<Place> places) {
-        double around = places.stream().mapToDouble(p -> Math.max(p.getMaxToolDiameterMm(), 12) * 1.25).sum();
-        double radius = around / (2 * Math.PI);
-        double edge = radius + places.stream().mapToDouble(Place::getMaxToolDiameterMm).max().orElse(0) * 0.65;
-        Sketch sketch = new Sketch(gc, area, 12, -edge, -edge, edge, edge);
-        Pen.thin(gc, Ink.PENCIL);
-        sketch.circle(0, 0, 2 * edge, false);
-        double at = 0;
-        for (Place place : places) {
-            double own = Math.max(place.getMaxToolDiameterMm(), 12) * 1.25 / around * 2 * Math.PI;
-            double a = Math.PI / 2 - at - own / 2;
-            place(gc, sketch, place, radius * Math.cos(a), radius * Math.sin(a));
-            at += own;
-        }
-    }
-
-    /** A magazine: the places in rows. */
-    private static void rack(GC gc, Rectangle area, List<Place> places) {
-        double pitch = places.stream().mapToDouble(Place::getMaxToolDiameterMm).max().orElse(50) * 1.2 + 4;
-        int columns = Math.max(1, (int) Math.ceil(Math.sqrt(places.size() * (double) area.width / Math.max(1, area.height))));
-        int rows = (places.size() + columns - 1) / columns;
-        Sketch sketch = new Sketch(gc, area, 10, -pitch / 2, -pitch * (rows - 0.5), pitch * (columns - 0.5), pitch / 2);
-        for (int k = 0; k < places.size(); k++) {
-            place(gc, sketch, places.get(k), pitch * (k % columns), -pitch * (k / columns));
-        }
-    }
-
-    private static void place(GC gc, Sketch sketch, Place place, double x, double y) {
-        gc.setBackground(Inks.of(Ink.PART));
-        Pen.thick(gc, place.isTurns() ? Ink.ACCENT : Ink.GRAPHITE);
-        sketch.circle(x, y, Math.max(place.getMaxToolDiameterMm(), 8), true);
-        String name = place.getName() == null || place.getName().length() > 4 ? Integer.toString(place.getIndexPosition()) : place.getName();
-        if (gc.textExtent(name).x < sketch.view().length(Math.max(place.getMaxToolDiameterMm(), 8)) + 4) {
-            gc.setForeground(Inks.of(Ink.GRAPHITE));
-            sketch.words(name, x, y);
         }
     }
 }

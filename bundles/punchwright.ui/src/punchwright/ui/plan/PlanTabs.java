@@ -84,7 +84,7 @@ final class PlanTabs extends Composite {
         tools.decorate((item, use) -> item.setForeground(here.contains(use) ? null : Inks.of(Ink.PENCIL)));
         tools.setRows(job.getToolUses());
         operations.setRows(job.getOperations());
-        loading.show(Loadings.of(job));
+        loading.show(Loadings.of(job), ((Plan) job.eContainer()).getMachine());
     }
 
     void onTool(Consumer<ToolUse> what) {

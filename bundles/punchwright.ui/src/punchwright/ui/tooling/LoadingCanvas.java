@@ -14,6 +14,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
+import punchwright.model.shop.Machine;
 import punchwright.ui.sheet.Pen;
 import punchwright.ui.table.Accessibles;
 import punchwright.ui.text.Texts;
@@ -29,6 +30,7 @@ final class LoadingCanvas extends Canvas {
 
     private final ScrolledComposite scroll;
     private List<LoadedPlace> places = List.of();
+    private Machine machine;
     private int selected = -1;
     private Consumer<LoadedPlace> onSelect = place -> { };
 
@@ -48,7 +50,9 @@ final class LoadingCanvas extends Canvas {
         scroll.addListener(SWT.Resize, e -> fit());
     }
 
-    void show(List<LoadedPlace> newPlaces) {
+    /** Shows what is loaded; the first cell is the whole machine, where it is known. */
+    void show(List<LoadedPlace> newPlaces, Machine newMachine) {
+        machine = newMachine;
         places = List.copyOf(newPlaces);
         selected = -1;
         fit();
@@ -85,11 +89,17 @@ final class LoadingCanvas extends Canvas {
     }
 
     private void fit() {
-        int lines = (places.size() + columns() - 1) / columns();
+        int lines = (places.size() + first() + columns() - 1) / columns();
         scroll.setMinSize(CELL_PX, lines * rowHeight() + 8);
     }
 
-    private Rectangle cell(int index, int rowHeight) {
+    /** Cells before the first place. */
+    private int first() {
+        return machine == null ? 0 : 1;
+    }
+
+    private Rectangle cell(int place, int rowHeight) {
+        int index = place + first();
         return new Rectangle(index % columns() * CELL_PX, index / columns() * rowHeight, CELL_PX, rowHeight);
     }
 
@@ -106,6 +116,9 @@ final class LoadingCanvas extends Canvas {
         double largest = places.stream().mapToDouble(PlacePainter::diameterMm).max().orElse(50);
         PlacePainter painter = new PlacePainter(gc, Math.min(LARGEST_SCALE, (PICTURE_PX - 14) / largest));
         int height = rowHeight(gc);
+        if (machine != null) {
+            painter.overview(machine, places, cell(-1, height));
+        }
         for (int k = 0; k < places.size(); k++) {
             painter.draw(places.get(k), cell(k, height), PICTURE_PX, k == selected);
         }
@@ -117,8 +130,8 @@ final class LoadingCanvas extends Canvas {
 
     private int at(int x, int y) {
         int column = x / CELL_PX;
-        int index = y / rowHeight() * columns() + column;
-        return column < columns() && index < places.size() ? index : -1;
+        int index = y / rowHeight() * columns() + column - first();
+        return column < columns() && index < places.size() ? Math.max(-1, index) : -1;
     }
 
     private void key(KeyEvent e) {

@@ -10,6 +10,7 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 
+import punchwright.model.shop.Machine;
 import punchwright.ui.sheet.BalloonCells;
 import punchwright.ui.table.Column;
 import punchwright.ui.table.DataTable;
@@ -67,11 +68,11 @@ public final class LoadingPage extends Composite {
         return t.clearanceMm() <= 0 ? "" : Numbers.fixed(t.clearanceMm(), 2) + " (" + Numbers.fixed(t.clearanceWantedMm(), 2) + ")";
     }
 
-    /** Shows what is loaded. */
-    public void show(List<LoadedPlace> places) {
+    /** Shows what is loaded on a machine; null when it is not known. */
+    public void show(List<LoadedPlace> places, Machine machine) {
         List<Line> lines = new ArrayList<>();
         places.forEach(at -> at.tools().forEach(t -> lines.add(new Line(at, t))));
-        canvas.show(places);
+        canvas.show(places, machine);
         table.setRows(lines);
     }
 

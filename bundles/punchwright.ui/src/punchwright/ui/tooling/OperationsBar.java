@@ -3,10 +3,9 @@ package punchwright.ui.tooling;
 
 import java.util.List;
 
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -34,7 +33,11 @@ final class OperationsBar extends Composite {
     OperationsBar(Composite parent, Part part, List<Machine> machines) {
         super(parent, SWT.NONE);
         this.machines = List.copyOf(machines);
-        GridLayoutFactory.fillDefaults().numColumns(7).margins(8, 4).spacing(8, 4).applyTo(this);
+        RowLayout row = new RowLayout(SWT.HORIZONTAL);
+        row.center = true;
+        row.spacing = 8;
+        row.marginLeft = 8;
+        setLayout(row);
         new Label(this, SWT.NONE).setText(Texts.of("operations.machine"));
         machine = new Combo(this, SWT.READ_ONLY | SWT.DROP_DOWN);
         Accessibles.name(machine, Texts.of("operations.machine"));
@@ -43,11 +46,10 @@ final class OperationsBar extends Composite {
         Label sheet = new Label(this, SWT.NONE);
         sheet.setText(part.getMaterial() == null ? "" : Texts.of("operations.sheet", part.getMaterial().getName(),
                 Numbers.plain(part.getThicknessMm())));
-        busy = new Label(this, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(busy);
         pin = button("pin", "P");
         forbid = button("forbid", "F");
         release = button("release", Texts.of("key.delete"));
+        busy = new Label(this, SWT.NONE);
     }
 
     private Button button(String key, String shortcut) {
@@ -83,10 +85,11 @@ final class OperationsBar extends Composite {
         pin.setEnabled(name != null);
         forbid.setEnabled(name != null);
         release.setEnabled(canRelease);
-        layout(true);
+        getParent().layout(true);
     }
 
     void busy(boolean working) {
         busy.setText(working ? Texts.of("operations.working") : "");
+        getParent().layout(true);
     }
 }

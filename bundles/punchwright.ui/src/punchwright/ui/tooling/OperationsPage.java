@@ -180,7 +180,7 @@ public final class OperationsPage extends Composite {
             summary.setText(OperationsSummary.of(weighing, currency()));
             picture();
             showLines();
-            loading.show(Loadings.of(weighing, library().orElseThrow(), bar.machine()));
+            loading.show(Loadings.of(weighing, library().orElseThrow(), bar.machine()), bar.machine());
             showFindings();
         }
         layout(true);

@@ -1,12 +1,20 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.tooling;
 
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 
+import punchwright.model.shop.Machine;
 import punchwright.model.shop.MultiToolHolder;
+import punchwright.model.shop.Place;
 import punchwright.ui.picture.HolderPicture;
+import punchwright.ui.picture.PlacesPicture;
 import punchwright.ui.picture.ToolOutlines;
 import punchwright.ui.sheet.Outline;
 import punchwright.ui.sheet.Pen;
@@ -68,7 +76,7 @@ final class PlacePainter {
         place(at, cx, cy);
         if (at.holder() == null) {
             at.tools().forEach(t -> tool(t, cx, cy));
-            balloon(at.tools().get(0), cx, cy, diameterMm(at) / 2);
+            balloon(at.tools().get(0).number(), cell, cx, cy, diameterMm(at) / 2);
         } else {
             holder(at, cx, cy);
         }
@@ -81,6 +89,20 @@ final class PlacePainter {
             Pen.thin(gc, Ink.FAINT);
             gc.drawRectangle(cell.x + 2, cell.y + 2, cell.width - 5, cell.height - 5);
         }
+    }
+
+    /** All places of the machine, those that are loaded marked. */
+    void overview(Machine machine, List<LoadedPlace> places, Rectangle cell) {
+        gc.setForeground(Inks.of(Ink.GRAPHITE));
+        text(machine.getName(), cell.x + PAD_PX, cell.y + PAD_PX, cell.width - 2 * PAD_PX);
+        Set<Place> loaded = places.stream().map(LoadedPlace::place).filter(Objects::nonNull).collect(Collectors.toSet());
+        int top = cell.y + PAD_PX + lineHeight + 4;
+        int bottom = cell.y + cell.height - 2 * lineHeight - PAD_PX;
+        new PlacesPicture(machine, loaded).draw(gc, new Rectangle(cell.x + PAD_PX, top, cell.width - 2 * PAD_PX, bottom - top));
+        gc.setForeground(Inks.of(Ink.PENCIL));
+        text(Texts.of("loading.used", loaded.size(), machine.getPlaces().size()), cell.x + PAD_PX, bottom + 4, cell.width - 2 * PAD_PX);
+        Pen.thin(gc, Ink.FAINT);
+        gc.drawRectangle(cell.x + 2, cell.y + 2, cell.width - 5, cell.height - 5);
     }
 
     private void title(LoadedPlace at, Rectangle cell) {
@@ -176,9 +198,18 @@ final class PlacePainter {
         return points;
     }
 
-    private void balloon(Loaded loaded, int cx, int cy, double radiusMm) {
+    /** The reference stands in the corner of the cell, its leader ends at the place (ISO 6433). */
+    private void balloon(int number, Rectangle cell, int cx, int cy, double radiusMm) {
+        int x = cell.x + PAD_PX + BALLOON_PX / 2;
+        int y = cell.y + PAD_PX + lineHeight + 6 + BALLOON_PX / 2;
+        double angle = Math.atan2(cy - y, cx - x);
         int r = px(radiusMm);
-        balloonAt(loaded.number(), cx - (int) (r * 0.75) - 8, cy - (int) (r * 0.75) - 2);
+        double apart = Math.hypot(cx - x, cy - y);
+        if (apart > r + BALLOON_PX / 2.0) {
+            Pen.thin(gc, Ink.PENCIL);
+            gc.drawLine(x, y, (int) (x + (apart - r) * Math.cos(angle)), (int) (y + (apart - r) * Math.sin(angle)));
+        }
+        balloonAt(number, x, y);
     }
 
     private void balloonAt(int number, int x, int y) {

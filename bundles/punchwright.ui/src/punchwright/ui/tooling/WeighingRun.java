@@ -7,7 +7,7 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
-import punchwright.engine.planning.Progress;
+import punchwright.engine.planning.CancelledException;
 import punchwright.model.files.WorkspacePaths;
 import punchwright.model.shop.Library;
 import punchwright.model.shop.Machine;
@@ -16,6 +16,7 @@ import punchwright.planner.convert.InputException;
 import punchwright.planner.plans.PartTooling;
 import punchwright.planner.plans.PartWeighing;
 import punchwright.ui.job.Background;
+import punchwright.ui.job.MonitorProgress;
 import punchwright.ui.text.Texts;
 
 /** Weighs tools beside the window, on copies; a run that was overtaken by another one is cancelled and its result dropped. */
@@ -64,32 +65,13 @@ final class WeighingRun {
     private static Result weigh(Library library, Part part, Machine machine, WorkspacePaths paths, PartWeighing before,
             IProgressMonitor monitor) {
         try {
-            return new Result(new PartTooling(library, paths).weigh(part, machine, before, progress(monitor)), "");
+            return new Result(new PartTooling(library, paths).weigh(part, machine, before, new MonitorProgress(monitor, Background.TICKS)), "");
+        } catch (CancelledException e) {
+            throw new OperationCanceledException();
         } catch (InputException e) {
             return new Result(null, e.finding().message() + " " + e.finding().remedy());
         } catch (IllegalArgumentException e) {
             return new Result(null, Texts.of("part.badShape", String.valueOf(e.getMessage())));
         }
-    }
-
-    private static Progress progress(IProgressMonitor monitor) {
-        return new Progress() {
-            @Override
-            public void at(String step, double share) {
-                monitor.subTask(step);
-            }
-
-            @Override
-            public boolean cancelled() {
-                return monitor.isCanceled();
-            }
-
-            @Override
-            public void check() {
-                if (cancelled()) {
-                    throw new OperationCanceledException();
-                }
-            }
-        };
     }
 }

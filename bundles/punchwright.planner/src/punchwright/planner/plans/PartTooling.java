@@ -44,6 +44,11 @@ public final class PartTooling {
         this.drawings = new DrawingStore(paths, ShopLayerRules.of(library));
     }
 
+    /** The choice for a part on a machine, without and with its wishes; see the longer form. */
+    public PartWeighing weigh(Part part, Machine machine, Progress progress) {
+        return weigh(part, machine, null, progress);
+    }
+
     /**
      * The choice for a part on a machine, without and with its wishes. Reads the model, changes nothing in it.
      *

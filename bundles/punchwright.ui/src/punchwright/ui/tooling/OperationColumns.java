@@ -103,10 +103,7 @@ final class OperationColumns {
 
     /** What cannot be made is named in the colour of errors beside its words; the chosen way is bold. */
     static void decorate(DataTable<FeatureLine> lines, DataTable<Way> ways, DataTable<PassedOver> passed) {
-        lines.decorate((item, line) -> {
-            item.setForeground(line.chosen() == null ? Inks.of(Ink.ERROR) : null);
-            item.setImage(0, line.chosen() == null ? Icons.ERROR.image() : null);
-        });
+        lines.decorate((item, line) -> item.setForeground(line.chosen() == null ? Inks.of(Ink.ERROR) : null));
         ways.decorate((item, way) -> item.setFont(way.way().chosen() ? JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT)
                 : null));
         passed.decorate((item, row) -> item.setImage(1, SIGNS[row.rank()].image()));

@@ -222,6 +222,9 @@ public final class OperationsPage extends Composite {
         List<PassedOver> over = line == null ? List.of() : PassedOver.of(line);
         passed.setRows(over);
         passedTab.setText(Texts.of("operations.passed.count", over.size()));
+        if (line != null && line.chosen() == null) {
+            passedTab.getParent().setSelection(passedTab);
+        }
         actions.update();
     }
 

@@ -46,6 +46,9 @@ final class OperationsSummary {
             return text + "\n" + Texts.of("operations.noWishes");
         }
         Figures free = Figures.of(weighing.free(), weighing);
+        if (free.missing() != now.missing()) {
+            return text + "\n" + Texts.of("operations.noComparison", free.missing());
+        }
         return text + "\n" + Texts.of("operations.before", free.hits(), Numbers.fixed(free.seconds(), 1), Numbers.fixed(free.money(), 3),
                 currency, free.tools(), signed(now.hits() - free.hits(), 0), signed(now.seconds() - free.seconds(), 1),
                 signed(now.money() - free.money(), 3));

@@ -46,7 +46,7 @@ public final class FeatureRecognition {
             edges.add(EdgeRecognition.edge(features.size() + edges.size() + 1, s));
         }
         features.addAll(edges);
-        return new FeatureSet(part, shape, features, findings.findings(), OutlineDetails.of(edges), PatternRecognition.of(features));
+        return new FeatureSet(part, shape, features, findings.findings(), OutlineDetails.of(edges, shape.outer()), PatternRecognition.of(features));
     }
 
     private static Feature opening(int number, Contour drawn, OpeningRecognition openings, FindingCollector findings) {
@@ -58,7 +58,7 @@ public final class FeatureRecognition {
         if (Math.max(m.lengthMm(), m.widthMm()) < TINY_MM) {
             findings.addAt(m.center(), FeatureReason.TINY_OPENING, number, Math.max(m.lengthMm(), m.widthMm()));
         }
-        Contour clockwise = hole.oriented(false);
+        Contour clockwise = m.kind() == FeatureKind.ROUND ? IdealContours.of(m).reversed() : hole.oriented(false);
         return new Feature(number, m.kind(), m.center(), m.angleDeg(), m.lengthMm(), m.widthMm(), m.cornerRadiusMm(), clockwise,
                 clockwise.segments(), "");
     }

@@ -19,13 +19,14 @@ final class OpeningRecognition {
     private static final double EXACT_MM = 1e-6;
     /** An estimate farther off than this is of another kind. */
     private static final double ROUGH_MM = 0.3;
+    private static final double CLEARLY = 0.7;
 
     private final double toleranceMm;
     private final List<OpeningMatcher> matchers;
 
     OpeningRecognition(double toleranceMm) {
         this.toleranceMm = toleranceMm;
-        this.matchers = List.of(new RoundMatcher(toleranceMm), new PolygonMatcher(toleranceMm), new RoundedMatcher(),
+        this.matchers = List.of(new PolygonMatcher(toleranceMm), new RoundedMatcher(),
                 new FlatsMatcher(toleranceMm), new BoxFormMatcher(),
                 new SlotMatcher());
     }
@@ -35,17 +36,39 @@ final class OpeningRecognition {
      * @param drawn  the contour as it is drawn
      */
     Match recognise(Contour tidied, Contour drawn) {
-        FormFit fit = new FormFit(tidied, drawn);
+        Match round = RoundMatcher.match(drawn, toleranceMm);
+        if (round != null) {
+            return round;
+        }
+        FormFit fit = new FormFit(drawn);
         for (OpeningMatcher matcher : matchers) {
             Match match = matcher.match(tidied);
-            if (match != null && fit.worstMm(match) < ROUGH_MM) {
-                Match better = withSnappedAngle(fit.improved(match), fit);
-                if (lies(tidied, better)) {
-                    return better;
-                }
+            Match found = match == null || fit.worstMm(match) >= ROUGH_MM ? null : verified(match, drawn, fit);
+            if (found != null) {
+                return found;
             }
         }
-        return free(tidied);
+        Match nearest = nearest(new DirectionSearch(drawn, fit, toleranceMm).guesses(ROUGH_MM), drawn, fit);
+        return nearest != null ? nearest : free(drawn);
+    }
+
+    /**
+     * Of guesses whose kinds differ by little the first, unless the contour lies clearly better on a later one: a form of more
+     * sizes always lies a little better.
+     */
+    private Match nearest(List<Match> guesses, Contour drawn, FormFit fit) {
+        Match best = null;
+        for (Match guess : guesses) {
+            Match found = verified(guess, drawn, fit);
+            best = found != null && (best == null || fit.worstMm(found) < CLEARLY * fit.worstMm(best)) ? found : best;
+        }
+        return best;
+    }
+
+    /** Moved to where it fits best; null when the contour does not lie on it even there. */
+    private Match verified(Match match, Contour drawn, FormFit fit) {
+        Match better = withSnappedAngle(fit.improved(match), fit);
+        return lies(drawn, better) ? better : null;
     }
 
     /** A round angle where the drawn contour fits it as well; brought into the period of the kind. */

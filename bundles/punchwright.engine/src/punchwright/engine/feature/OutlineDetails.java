@@ -6,6 +6,7 @@ import java.util.List;
 
 import punchwright.engine.feature.OutlineDetail.Kind;
 import punchwright.engine.geometry.Arc;
+import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Line;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
@@ -17,20 +18,27 @@ import punchwright.engine.geometry.Segment;
 final class OutlineDetails {
 
     private static final double SQUARE_DEG = 1;
-    private static final double TANGENT_DEG = 2;
+    private static final double TANGENT_DEG = 5;
     private static final double CHAMFER_LEAST_DEG = 20;
     private static final double CHAMFER_MOST_DEG = 70;
 
     private final List<Feature> edges;
+    private final Contour drawn;
+    private final SupportingLines lines;
     private final List<OutlineDetail> found = new ArrayList<>();
 
-    private OutlineDetails(List<Feature> edges) {
+    private OutlineDetails(List<Feature> edges, Contour drawn) {
         this.edges = edges;
+        this.drawn = drawn;
+        this.lines = new SupportingLines(edges.stream().map(f -> f.path().get(0)).toList());
     }
 
-    /** @param edges edge features of an outline, in order, counter-clockwise */
-    static List<OutlineDetail> of(List<Feature> edges) {
-        OutlineDetails details = new OutlineDetails(edges);
+    /**
+     * @param edges edge features of an outline, in order, counter-clockwise
+     * @param drawn the outline as it is drawn
+     */
+    static List<OutlineDetail> of(List<Feature> edges, Contour drawn) {
+        OutlineDetails details = new OutlineDetails(edges, drawn);
         for (int i = 0; i < edges.size() && edges.size() >= 4; i++) {
             details.cornerRadius(i);
             details.chamfer(i);
@@ -78,34 +86,43 @@ final class OutlineDetails {
         found.add(new OutlineDetail(kind, numbers, place, length, depth, radius));
     }
 
-    /** Where the lines of two edges would meet. */
+    private Line line(int i) {
+        return lines.of(Math.floorMod(i, edges.size()));
+    }
+
+    /** Where the lines of two straight edges would meet. */
     private Point corner(int i, int j) {
-        Point a = at(i).end();
-        Point u = at(i).tangentAt(1);
-        Point b = at(j).start();
-        Point v = at(j).tangentAt(0);
-        return a.plus(u.times(b.minus(a).cross(v) / u.cross(v)));
+        Point u = line(i).tangentAt(0);
+        Point v = line(j).tangentAt(0);
+        Point a = line(i).start();
+        return a.plus(u.times(line(j).start().minus(a).cross(v) / u.cross(v)));
     }
 
     private void cornerRadius(int i) {
         if (at(i) instanceof Arc arc && at(i - 1) instanceof Line && at(i + 1) instanceof Line && arc.sweepRad() > 0
                 && arc.sweepRad() < Math.toRadians(170) && Math.abs(turn(i - 1)) < TANGENT_DEG && Math.abs(turn(i)) < TANGENT_DEG) {
-            add(Kind.CORNER_RADIUS, i, i, corner(i - 1, i + 1), 0, 0, arc.radiusMm());
+            Point corner = corner(i - 1, i + 1);
+            add(Kind.CORNER_RADIUS, i, i, corner, 0, 0,
+                    new CornerRadiusFit(drawn, arc).radiusMm(corner, line(i - 1), line(i + 1), arc.radiusMm()));
         }
     }
 
+    /** In a regular octagon each side would be one; a side beside another such side is one only when it is shorter. */
     private void chamfer(int i) {
-        if (!areLines(i - 1, i + 1)) {
-            return;
-        }
-        double before = turn(i - 1);
-        double after = turn(i);
         double length = at(i).lengthMm();
-        if (before > CHAMFER_LEAST_DEG && after > CHAMFER_LEAST_DEG && before < CHAMFER_MOST_DEG && after < CHAMFER_MOST_DEG
-                && Math.abs(before + after - 90) < SQUARE_DEG && length < at(i - 1).lengthMm() && length < at(i + 1).lengthMm()) {
+        if (isSlanted(i) && !(isSlanted(i - 1) && at(i - 1).lengthMm() < 1.01 * length)
+                && !(isSlanted(i + 1) && at(i + 1).lengthMm() < 1.01 * length)) {
             Point corner = corner(i - 1, i + 1);
             add(Kind.CHAMFER, i, i, corner, corner.distance(at(i).start()), corner.distance(at(i).end()), 0);
         }
+    }
+
+    /** A line that turns twice to the left, by a right angle in all. */
+    private boolean isSlanted(int i) {
+        double before = turn(i - 1);
+        double after = turn(i);
+        return areLines(i - 1, i + 1) && before > CHAMFER_LEAST_DEG && after > CHAMFER_LEAST_DEG && before < CHAMFER_MOST_DEG
+                && after < CHAMFER_MOST_DEG && Math.abs(before + after - 90) < SQUARE_DEG;
     }
 
     /** Edges i and i + 1 step in and on: the corner between their neighbours is missing. */

@@ -3,9 +3,10 @@ package punchwright.engine.feature;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 
 import punchwright.engine.geometry.Arc;
 import punchwright.engine.geometry.CircleFit;
@@ -58,13 +59,35 @@ final class PatternRecognition {
 
     /** Openings of one kind and size, in the order of their numbers. */
     private List<List<Feature>> groups() {
-        Map<String, List<Feature>> groups = new LinkedHashMap<>();
-        for (Feature f : openings) {
-            String key = f.kind() + " " + Math.round(f.lengthMm() / SAME_SIZE_MM) + " " + Math.round(f.widthMm() / SAME_SIZE_MM) + " "
-                    + Math.round(f.cornerRadiusMm() / SAME_SIZE_MM);
-            groups.computeIfAbsent(key, k -> new ArrayList<>()).add(f);
+        Map<FeatureKind, List<Feature>> kinds = new TreeMap<>();
+        openings.forEach(f -> kinds.computeIfAbsent(f.kind(), k -> new ArrayList<>()).add(f));
+        List<List<Feature>> groups = new ArrayList<>();
+        for (List<Feature> kind : kinds.values()) {
+            for (List<Feature> length : clusters(kind, Feature::lengthMm, SAME_SIZE_MM)) {
+                for (List<Feature> width : clusters(length, Feature::widthMm, SAME_SIZE_MM)) {
+                    groups.addAll(clusters(width, Feature::cornerRadiusMm, 2 * SAME_SIZE_MM));
+                }
+            }
         }
-        return groups.values().stream().filter(g -> g.size() >= LEAST).toList();
+        groups.forEach(g -> g.sort(Comparator.comparingInt(Feature::number)));
+        groups.sort(Comparator.comparingInt(g -> g.get(0).number()));
+        return groups.stream().filter(g -> g.size() >= LEAST).toList();
+    }
+
+    /** Sorted by a value and parted wherever it steps by more than the gap, so that no raster parts equal ones. */
+    private static List<List<Feature>> clusters(List<Feature> features, ToDoubleFunction<Feature> value, double gapMm) {
+        List<Feature> sorted = new ArrayList<>(features);
+        sorted.sort(Comparator.comparingDouble(value).thenComparingInt(Feature::number));
+        List<List<Feature>> clusters = new ArrayList<>();
+        double last = Double.NEGATIVE_INFINITY;
+        for (Feature f : sorted) {
+            if (value.applyAsDouble(f) - last > gapMm) {
+                clusters.add(new ArrayList<>());
+            }
+            clusters.get(clusters.size() - 1).add(f);
+            last = value.applyAsDouble(f);
+        }
+        return clusters;
     }
 
     private void search(List<Feature> group) {
@@ -84,19 +107,14 @@ final class PatternRecognition {
 
     /** Takes the openings that divide one circle about the centre evenly. */
     private void boltCircle(List<Feature> rest, Point center) {
-        Map<Long, List<Feature>> byRadius = new LinkedHashMap<>();
-        for (Feature f : rest) {
-            double radius = f.center().distance(center);
-            if (radius > SAME_PLACE_MM) {
-                byRadius.computeIfAbsent(Math.round(radius / (2 * SAME_PLACE_MM)), r -> new ArrayList<>()).add(f);
-            }
-        }
-        for (List<Feature> ring : byRadius.values()) {
+        List<Feature> around = rest.stream().filter(f -> f.center().distance(center) > SAME_PLACE_MM).toList();
+        for (List<Feature> ring : clusters(around, f -> f.center().distance(center), SAME_PLACE_MM)) {
             if (ring.size() >= LEAST && ring.size() <= MOST_ON_CIRCLE && isEven(ring, center)) {
                 ring.sort(Comparator.comparingDouble(f -> direction(f, center)));
                 Feature first = ring.get(0);
-                found.add(new Pattern(Pattern.Kind.BOLT_CIRCLE, ring.stream().map(Feature::number).sorted().toList(), center,
-                        direction(first, center), 2 * first.center().distance(center), 0, ring.size(), 1));
+                CircleFit fit = CircleFit.of(ring.stream().map(Feature::center).toList());
+                found.add(new Pattern(Pattern.Kind.BOLT_CIRCLE, ring.stream().map(Feature::number).sorted().toList(), fit.center(),
+                        direction(first, fit.center()), 2 * fit.radiusMm(), 0, ring.size(), 1));
                 rest.removeAll(ring);
             }
         }

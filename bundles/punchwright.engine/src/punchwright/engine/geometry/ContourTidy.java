@@ -13,7 +13,7 @@ import java.util.List;
 public final class ContourTidy {
 
     /** A last run as short as this may be the beginning of the first. */
-    private static final int FEW_PIECES = 4;
+    private static final int FEW_PIECES = 16;
 
     private final double toleranceMm;
 

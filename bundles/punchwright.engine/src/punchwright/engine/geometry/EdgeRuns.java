@@ -68,6 +68,7 @@ final class EdgeRuns {
     List<Segment> merged() {
         findRuns();
         settleBorders();
+        settleArcs();
         List<Segment> out = new ArrayList<>();
         for (int k = 0; k < runs.size(); k++) {
             out.add(merge(runs.get(k)[0], runs.get(k)[1], arcs.get(k)));
@@ -205,6 +206,27 @@ final class EdgeRuns {
             while (arcs.get(k) != arcs.get(k + 1) && b[1] - b[0] > 1 && !arcs.get(k + 1) && arc(a[0], a[1] + 1) != null) {
                 a[1]++;
                 b[0]++;
+            }
+        }
+    }
+
+    /**
+     * A run of one short straight edge and the first chords of an arc may lie on a circle of its own: where the longer of two
+     * runs on circles can take all of the other but one piece, it does.
+     */
+    private void settleArcs() {
+        for (int k = 0; k + 1 < runs.size(); k++) {
+            int[] a = runs.get(k);
+            int[] b = runs.get(k + 1);
+            boolean round = arcs.get(k) && arcs.get(k + 1);
+            if (round && a[1] - a[0] > 1 && b[1] - b[0] > a[1] - a[0] && arc(a[0] + 1, b[1]) != null) {
+                a[1] = a[0] + 1;
+                b[0] = a[1];
+                arcs.set(k, false);
+            } else if (round && b[1] - b[0] > 1 && a[1] - a[0] > b[1] - b[0] && arc(a[0], b[1] - 1) != null) {
+                b[0] = b[1] - 1;
+                a[1] = b[0];
+                arcs.set(k + 1, false);
             }
         }
     }

@@ -46,6 +46,7 @@ final class OperationsOf {
         }
         findings.addAll(new OutlineProof(job, guard.shape()).check(taken, taken.size() == units.size()));
         findings.addAll(new WebCheck(job).findings());
+        findings.addAll(new TradeRules(job).findings(operations));
         noteTools();
         return new OperationList(operations, overrun, findings);
     }

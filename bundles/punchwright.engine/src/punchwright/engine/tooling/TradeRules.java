@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.locationtech.jts.geom.Geometry;
+
+import punchwright.engine.feature.Feature;
+import punchwright.engine.finding.Finding;
+import punchwright.engine.press.CopperBar;
+import punchwright.engine.press.Countersink;
+import punchwright.engine.press.FormingRules;
+import punchwright.engine.press.PressReason;
+import punchwright.engine.press.PunchingForce;
+import punchwright.engine.press.SlugPulling;
+import punchwright.engine.press.ThreadCollar;
+
+/**
+ * What the rules of the press say about the operations of a part: range of the force formula, slugs that may come up, forms
+ * too near to openings or too high, holes under collars and countersinks, copper bar. Webs and edge distances are
+ * {@link WebCheck}'s; clearances and smallest features {@link ToolLimits}'.
+ */
+final class TradeRules {
+
+    /** Radius of a collar's die where the record has none; hole under a collar against the one needed. Common practice. */
+    private static final double DIE_RADIUS_MM = 0.5;
+    private static final double HOLE_TOLERANCE = 0.1;
+    private static final double CONE_DEG = 90;
+
+    private final ToolingJob job;
+    private final double thicknessMm;
+    private final List<Finding> findings = new ArrayList<>();
+
+    TradeRules(ToolingJob job) {
+        this.job = job;
+        thicknessMm = job.thicknessMm();
+    }
+
+    List<Finding> findings(List<Operation> operations) {
+        findings.addAll(PunchingForce.check("part " + job.features().part(), thicknessMm));
+        slugs(operations);
+        List<Operation> forms = operations.stream().filter(o -> o.tool().shape().forms()).toList();
+        forms.forEach(this::form);
+        if (CopperBar.applies(job.material().group(), thicknessMm)) {
+            openings().forEach(f -> findings.addAll(CopperBar.check(subject(f), thicknessMm, f.widthMm(), 0, 0)));
+        }
+        return findings;
+    }
+
+    private List<Feature> openings() {
+        return job.features().features().stream().filter(Feature::isOpening).toList();
+    }
+
+    private String subject(Feature f) {
+        return FeatureNames.subject(job.features().part(), f);
+    }
+
+    /** Each cutting tool once. */
+    private void slugs(List<Operation> operations) {
+        Map<String, Operation> cutting = new LinkedHashMap<>();
+        operations.stream().filter(o -> !o.tool().shape().forms()).forEach(o -> cutting.putIfAbsent(o.tool().id(), o));
+        cutting.values().forEach(o -> findings.addAll(SlugPulling.check(o.tool().name(),
+                SlugPulling.causes(job.material().group(),
+                thicknessMm, Math.min(o.tool().lengthMm(), o.tool().widthMm()), o.clearanceMm(), o.clearanceNeedMm(), false))));
+    }
+
+    private void form(Operation o) {
+        Feature under = null;
+        double nearest = Double.POSITIVE_INFINITY;
+        for (PartHit hit : o.hits()) {
+            Geometry area = Areas.of(ToolFootprint.at(o.tool(), hit).getFirst());
+            for (Feature f : openings()) {
+                if (f.center().distance(hit.at()) < f.lengthMm() / 2) {
+                    under = f;
+                } else {
+                    nearest = Math.min(nearest, area.distance(Areas.of(f.contour())));
+                }
+            }
+        }
+        findings.addAll(FormingRules.checkNeighbour(subject(o.feature()), nearest, thicknessMm));
+        switch (o.tool().shape()) {
+            case LOUVRE -> findings.addAll(FormingRules.checkHeight(subject(o.feature()), o.tool().formHeightMm(),
+                    FormingRules.highestLouvreMm(thicknessMm)));
+            case COLLAR -> collar(o, under);
+            case COUNTERSINK -> countersink(o, under);
+            default -> {
+                // embosses, lances and marks have no rule on height
+            }
+        }
+    }
+
+    /** Stretch, height and hole of a collar; a record without a height says nothing of it. */
+    private void collar(Operation o, Feature under) {
+        if (o.tool().formHeightMm() == 0) {
+            return;
+        }
+        double height = Math.abs(o.tool().formHeightMm()) + thicknessMm;
+        double mean = o.tool().lengthMm() - thicknessMm;
+        double core = ThreadCollar.coreMm(mean, height, DIE_RADIUS_MM, thicknessMm);
+        double hole = under == null ? core : under.lengthMm();
+        findings.addAll(ThreadCollar.check(subject(o.feature()), job.material().group(), mean, hole, height, thicknessMm));
+        if (under != null && core > 0 && Math.abs(hole - core) > HOLE_TOLERANCE * core) {
+            findings.add(Finding.of(PressReason.COLLAR_HOLE, subject(o.feature()), hole, core, o.tool().lengthMm()));
+        }
+    }
+
+    private void countersink(Operation o, Feature under) {
+        if (under != null && under.lengthMm() < o.tool().lengthMm()) {
+            findings.addAll(Countersink.check(subject(o.feature()),
+                    Countersink.depthMm(o.tool().lengthMm(), under.lengthMm(), CONE_DEG), thicknessMm));
+        }
+    }
+}

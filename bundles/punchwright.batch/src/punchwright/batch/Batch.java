@@ -80,7 +80,7 @@ public final class Batch {
         ShopOperation operation = operations.named(line.operation())
                 .orElseThrow(() -> new UsageException("unknown operation '" + line.operation() + "'"));
         if (line.options().containsKey("help")) {
-            out.print(Help.of(operation));
+            out.print(Help.of(operation, line.words()));
             return ExitCode.GOOD;
         }
         refuseUnknown(line, operation);

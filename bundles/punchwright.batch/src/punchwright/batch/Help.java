@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.batch;
 
+import java.util.List;
 import java.util.Locale;
 
 import punchwright.planner.operations.ExitCode;
@@ -27,8 +28,8 @@ final class Help {
         return text.append(".\n").toString();
     }
 
-    static String of(ShopOperation o) {
+    static String of(ShopOperation o, List<String> words) {
         return "Usage: punchwright batch [--workspace FOLDER] " + (o.name() + " " + o.usage()).strip() + "\n\n" + o.summary()
-                + ".\n";
+                + ".\n" + o.details(words);
     }
 }

@@ -51,6 +51,11 @@ public record Input(String name, String symbol, Quantity quantity, double least,
         return Words.of("input." + name, locale);
     }
 
+    /** What stands for it when nothing is given, in the unit used inside; NaN where it must be given. */
+    public double standsFor(Basis basis) {
+        return basis.value(this).orElse(Double.NaN);
+    }
+
     /** Refuses what makes no sense at all. */
     void refuseNonsense(String question, double value) {
         if (!Double.isFinite(value) || value < 0 || value == 0 && !zeroAllowed()) {

@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 
 import punchwright.model.files.Workspace;
 import punchwright.model.shop.Machine;
+import punchwright.model.shop.Material;
+import punchwright.model.shop.Place;
 import punchwright.model.work.Order;
 
 /** Finds records by what a person types: number, id or name. */
@@ -33,5 +35,29 @@ final class Finder {
         }
         throw new NotFoundException("machine", typed, workspace.library().getMachines().stream().map(Machine::getId)
                 .filter(Objects::nonNull).collect(Collectors.joining(", ")));
+    }
+
+    static Material material(Workspace workspace, String typed) throws IOException {
+        for (Material m : workspace.library().getMaterials()) {
+            if (typed.equals(m.getId()) || typed.equals(m.getName()) || typed.equals(m.getGrade())) {
+                return m;
+            }
+        }
+        throw new NotFoundException("material", typed, workspace.library().getMaterials().stream().map(Material::getId)
+                .filter(Objects::nonNull).collect(Collectors.joining(", ")));
+    }
+
+    /** Force limit in N of a place by id or name, of the press without one. */
+    static double forceLimitN(Machine machine, String place) throws IOException {
+        if (place == null) {
+            return 1000 * machine.getPressForceKn();
+        }
+        for (Place p : machine.getPlaces()) {
+            if (place.equals(p.getId()) || place.equals(p.getName())) {
+                return 1000 * (p.getForceLimitKn() > 0 ? p.getForceLimitKn() : machine.getPressForceKn());
+            }
+        }
+        throw new NotFoundException("place", place, machine.getPlaces().stream().map(Place::getId).filter(Objects::nonNull)
+                .collect(Collectors.joining(", ")));
     }
 }

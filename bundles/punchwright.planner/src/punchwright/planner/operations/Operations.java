@@ -15,7 +15,7 @@ public final class Operations {
      */
     public Operations(Reports reports, String programVersion) {
         all = List.of(new CheckOperation(), new ImportOperation(), new PlanOperation(programVersion),
-                new ExportOperation(reports), new DemoOperation(reports, programVersion));
+                new ExportOperation(reports), new DemoOperation(reports, programVersion), new CalcOperation());
     }
 
     public List<ShopOperation> all() {

@@ -2,6 +2,7 @@
 package punchwright.planner.operations;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Set;
 
 /** Something that the workbench and the command line can both do. */
@@ -15,6 +16,11 @@ public interface ShopOperation {
 
     /** Words and options after the name, in the usual notation; none unless said otherwise. */
     default String usage() {
+        return "";
+    }
+
+    /** More for its help, for the words given so far; ends with a line's end, empty unless said otherwise. */
+    default String details(List<String> words) {
         return "";
     }
 

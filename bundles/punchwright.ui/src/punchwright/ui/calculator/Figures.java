@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.calculator;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import java.util.Map;
+
+import punchwright.engine.press.Quantity;
+
+/** Numbers of answers as a person reads them: six figures that count, the language's decimal sign, in the unit chosen. */
+final class Figures {
+
+    private static final MathContext SIX = new MathContext(6);
+
+    private Figures() {
+    }
+
+    static String text(double value) {
+        DecimalFormat format = new DecimalFormat("0.##########", DecimalFormatSymbols.getInstance(Locale.getDefault()));
+        return format.format(new BigDecimal(value).round(SIX));
+    }
+
+    /** With its unit, the one chosen for its quantity if there is one. */
+    static String text(double value, Quantity quantity, Map<Quantity, Quantity.Unit> chosen) {
+        Quantity.Unit unit = chosen.getOrDefault(quantity, quantity.units().getFirst());
+        return (text(value / unit.factor()) + " " + unit.sign()).strip();
+    }
+}

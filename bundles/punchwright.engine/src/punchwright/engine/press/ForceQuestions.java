@@ -34,7 +34,7 @@ final class ForceQuestions {
     private static double shearFactor(Working w, double t) {
         double h = w.in(Inputs.SHEAR_HEIGHT);
         if (h <= 0) {
-            return w.step("shear-factor", "k", SHARE, 1, "1", Sources.SHEAR);
+            return w.step("shear-factor", "k", SHARE, 1, "1", Source.derived("flat face"));
         }
         double penetration = w.step("penetration", "K", SHARE, PunchingForce.penetration(w.group()), "", Sources.FORCE);
         double byFormula = w.step("shear-factor-formula", "kf", SHARE, PunchingForce.shearFactorByFormula(penetration, t, h),

@@ -137,7 +137,11 @@ final class Ui {
 
     /** Puts a picture of the window beside the test results. */
     static void picture(String name) {
-        Shell shell = window().getShell();
+        picture(window().getShell(), name);
+    }
+
+    /** Puts a picture of a window or dialog beside the test results. */
+    static void picture(Shell shell, String name) {
         shell.forceActive();
         settle();
         Rectangle bounds = shell.getClientArea();

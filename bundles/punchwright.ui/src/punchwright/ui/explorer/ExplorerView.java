@@ -21,6 +21,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
 
+import punchwright.ui.drawing.FileDrop;
 import punchwright.ui.editor.Editors;
 import punchwright.ui.editor.FileEditor;
 import punchwright.ui.form.LaterRefresh;
@@ -42,6 +43,7 @@ public final class ExplorerView extends ViewPart {
     private TreeViewer viewer;
     private Text filter;
     private LaterRefresh later;
+    private MadeActions made;
     private final Runnable follower = () -> later.queue();
 
     @Override
@@ -69,12 +71,23 @@ public final class ExplorerView extends ViewPart {
         viewer.getControl().setMenu(menu.createContextMenu(viewer.getControl()));
         getSite().registerContextMenu(menu, viewer);
         getSite().setSelectionProvider(viewer);
+        FileDrop.on(viewer.getControl(), this::dropped);
+        made = new MadeActions(getViewSite().getActionBars());
         later = new LaterRefresh(viewer.getControl(), this::refresh);
         Session.addListener(follower);
         refresh();
     }
 
+    private void dropped(List<Path> files) {
+        if (Session.current().isPresent()) {
+            Importing.ask(getSite().getWorkbenchWindow(), files);
+        } else {
+            Messages.say(getSite().getShell(), "command.needsWorkspace");
+        }
+    }
+
     private void refresh() {
+        made.refresh();
         Object[] open = viewer.getExpandedElements();
         boolean first = viewer.getInput() == null;
         List<Node> places = Session.current().map(s -> new Contents(s).places()).orElse(List.of());
@@ -114,7 +127,7 @@ public final class ExplorerView extends ViewPart {
         if (name.endsWith(".pwplan")) {
             Plans.open(name.substring(0, name.length() - 7));
         } else if (name.toLowerCase(java.util.Locale.ROOT).endsWith(".dxf")) {
-            Importing.ask(getSite().getWorkbenchWindow(), file);
+            Importing.ask(getSite().getWorkbenchWindow(), List.of(file));
         } else if (!Program.launch(file.toString())) {
             Messages.say(getSite().getShell(), "explorer.noProgram", file);
         }
@@ -123,6 +136,11 @@ public final class ExplorerView extends ViewPart {
     /** The object that a line of the tree stands for; null when it stands for none. */
     public static EObject objectOf(Object line) {
         return line instanceof Node node ? node.object() : null;
+    }
+
+    /** Undo and redo of whole files. */
+    public MadeActions made() {
+        return made;
     }
 
     /** The tree, for tests. */

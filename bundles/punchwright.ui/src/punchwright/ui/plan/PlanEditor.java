@@ -106,7 +106,8 @@ public final class PlanEditor extends FileEditor {
                 marks.add(SceneBuilder.mark(finding));
             }
         }
-        return new Scene(scene.lengthMm(), scene.widthMm(), scene.parts(), scene.groups(), scene.holdings(), scene.joints(), marks);
+        return new Scene(scene.lengthMm(), scene.widthMm(), scene.parts(), scene.groups(), scene.holdings(), scene.joints(), marks,
+                scene.lines());
     }
 
     private void hitSelected(int number) {

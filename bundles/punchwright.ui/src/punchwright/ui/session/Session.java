@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 
+import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
@@ -25,6 +26,7 @@ public final class Session {
 
     private final Workspace workspace;
     private final Map<EObject, OpenFile> files = new LinkedHashMap<>();
+    private final BasicCommandStack made = new BasicCommandStack();
 
     private Session(Workspace workspace) {
         this.workspace = workspace;
@@ -77,6 +79,11 @@ public final class Session {
     /** The folder. */
     public Path folder() {
         return workspace.paths().root();
+    }
+
+    /** Changes that make or take away whole files, for undo and redo in the explorer. */
+    public BasicCommandStack made() {
+        return made;
     }
 
     /** What layers mean in drawings of this shop: its rules as they are now, also when they are not saved yet. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.sheet;
 
+import java.util.List;
 import java.util.Optional;
 
 /** Finds what lies under a point of the paper. */
@@ -39,9 +40,18 @@ final class Pick {
         return Optional.ofNullable(best.found);
     }
 
-    /** The piece at a point in mm. */
+    /** The piece at a point in mm: the innermost where one lies in the opening of another. */
     static Optional<Scene.Piece> piece(Scene scene, double x, double y) {
-        return scene.parts().stream().filter(p -> !p.contours().isEmpty() && p.contours().get(0).contains(x, y)).findFirst();
+        return scene.parts().stream().filter(p -> !p.contours().isEmpty() && p.contours().get(0).contains(x, y))
+                .min(java.util.Comparator.comparingDouble(p -> p.box()[2] - p.box()[0]));
+    }
+
+    /** The number of the finding whose sign lies under a pixel, else of the first whose place does, 0 for none. */
+    static int mark(Scene scene, Viewport view, int px, int py) {
+        List<MarkSigns.Sign> signs = MarkSigns.place(scene, view);
+        return signs.stream().filter(s -> s.holds(px, py)).findFirst()
+                .or(() -> signs.stream().filter(s -> Math.hypot(px - s.placePx(), py - s.placePy()) <= NEAR_PX).findFirst())
+                .map(s -> s.mark().number()).orElse(0);
     }
 
     private static final class Best {

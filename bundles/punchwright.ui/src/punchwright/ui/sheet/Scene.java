@@ -4,7 +4,7 @@ package punchwright.ui.sheet;
 import java.util.List;
 
 /**
- * What a sheet picture shows: one layout, or one part alone. All in mm, y upward.
+ * What a sheet picture shows: one layout, one part alone, or a drawing. All in mm, y upward.
  *
  * @param lengthMm  sheet along x; 0 when a part is shown without a sheet
  * @param widthMm   sheet along y
@@ -13,12 +13,24 @@ import java.util.List;
  * @param holdings  clamp arrangements in order
  * @param joints    micro-joints
  * @param marks     places of findings
+ * @param lines     what a drawing shows beside the edges of parts
  */
 public record Scene(double lengthMm, double widthMm, List<Piece> parts, List<HitGroup> groups, List<Hold> holdings, List<Joint> joints,
-        List<Mark> marks) {
+        List<Mark> marks, DrawnLines lines) {
 
     /** Nothing to show. */
     public static final Scene EMPTY = new Scene(0, 0, List.of(), List.of(), List.of(), List.of(), List.of());
+
+    /** A sheet with what is made on it. */
+    public Scene(double lengthMm, double widthMm, List<Piece> parts, List<HitGroup> groups, List<Hold> holdings, List<Joint> joints,
+            List<Mark> marks) {
+        this(lengthMm, widthMm, parts, groups, holdings, joints, marks, DrawnLines.NONE);
+    }
+
+    /** A drawing. */
+    public static Scene ofDrawing(List<Piece> parts, List<Mark> marks, DrawnLines lines) {
+        return new Scene(0, 0, parts, List.of(), List.of(), List.of(), marks, lines);
+    }
 
     /**
      * One piece of a part.
@@ -53,8 +65,13 @@ public record Scene(double lengthMm, double widthMm, List<Piece> parts, List<Hit
     public record Joint(double x, double y, double widthMm) {
     }
 
-    /** The place of a finding: rank 0 error, 1 warning, 2 note. */
-    public record Mark(double x, double y, int rank) {
+    /** The place of a finding: rank 0 error, 1 warning, 2 note; number as in the table beside the picture, 0 for none. */
+    public record Mark(double x, double y, int rank, int number) {
+
+        /** A place without a number. */
+        public Mark(double x, double y, int rank) {
+            this(x, y, rank, 0);
+        }
     }
 
     /** Number of all hits. */
@@ -62,16 +79,18 @@ public record Scene(double lengthMm, double widthMm, List<Piece> parts, List<Hit
         return groups.stream().mapToInt(HitGroup::size).sum();
     }
 
-    /** What the picture spans: the sheet with its clamps, or the parts. */
+    /** What the picture spans: the sheet with its clamps, or the parts and lines of a drawing. */
     public double[] box() {
-        double[] box = { 0, 0, lengthMm, widthMm };
+        double far = Double.MAX_VALUE;
+        double[] box = lengthMm > 0 ? new double[] { 0, 0, lengthMm, widthMm } : new double[] { far, far, -far, -far };
         for (Piece piece : parts) {
             grow(box, piece.box());
         }
         for (Hold hold : holdings) {
             hold.clamps().forEach(clamp -> grow(box, clamp));
         }
-        return box;
+        lines.strokes().forEach(s -> grow(box, s.box()));
+        return box[0] <= box[2] ? box : new double[4];
     }
 
     private static void grow(double[] box, double[] by) {

@@ -46,10 +46,12 @@ public final class ScenePainter {
         scene.groups().forEach(hits::draw);
         gc.setAntialias(SWT.ON);
         scene.parts().forEach(piece -> label(gc, piece));
+        new LinePainter(gc, view, window).draw(scene.lines());
         scene.joints().forEach(joint -> joint(gc, joint));
         holds().forEach(hold -> clamps(gc, hold));
         dimensions(gc);
         scene.marks().forEach(mark -> mark(gc, mark));
+        MarkSigns.place(scene, view).forEach(sign -> Signs.numbered(gc, sign));
         if (shown.balloons()) {
             balloons(gc);
         }
@@ -105,7 +107,7 @@ public final class ScenePainter {
     }
 
     private void label(GC gc, Scene.Piece piece) {
-        if (scene.lengthMm() <= 0 || !inSight(piece.box())) {
+        if (scene.lengthMm() <= 0 && scene.parts().size() < 2 || !inSight(piece.box())) {
             return;
         }
         Point size = gc.textExtent(piece.label());
@@ -188,7 +190,9 @@ public final class ScenePainter {
     }
 
     private void mark(GC gc, Scene.Mark mark) {
-        Signs.draw(gc, mark.rank(), view.px(mark.x()), view.py(mark.y()), 18);
+        if (mark.number() == 0) {
+            Signs.draw(gc, mark.rank(), view.px(mark.x()), view.py(mark.y()), 18);
+        }
     }
 
     private void balloons(GC gc) {
@@ -226,11 +230,6 @@ public final class ScenePainter {
     }
 
     private int[] pixels(Outline outline) {
-        int[] pixels = new int[outline.xy().length];
-        for (int k = 0; k < pixels.length; k += 2) {
-            pixels[k] = view.px(outline.xy()[k]);
-            pixels[k + 1] = view.py(outline.xy()[k + 1]);
-        }
-        return pixels;
+        return LinePainter.pixels(view, outline);
     }
 }

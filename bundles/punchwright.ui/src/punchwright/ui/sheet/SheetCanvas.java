@@ -33,6 +33,7 @@ public final class SheetCanvas extends Canvas {
     private static final int REST_MS = 60;
     private static final long SLOW_MS = 30;
     private static final int DRAG_FROM_PX = 3;
+    private static final int RING_PX = 12;
 
     private Scene scene = Scene.EMPTY;
     private Viewport view = new Viewport(1, 0, 0);
@@ -40,6 +41,8 @@ public final class SheetCanvas extends Canvas {
     private Shown shown = Shown.ALL;
     private int selected = -1;
     private List<double[]> emphasis = List.of();
+    private int selectedMark;
+    private int selectedPiece;
 
     private Image kept;
     private Viewport keptView;
@@ -49,6 +52,8 @@ public final class SheetCanvas extends Canvas {
     private Point pressed;
     private Viewport pressedView;
     private IntConsumer onSelect = number -> { };
+    private IntConsumer onMark = number -> { };
+    private IntConsumer onPiece = number -> { };
     private Runnable onMove = () -> { };
     private double pointerX;
     private double pointerY;
@@ -76,6 +81,8 @@ public final class SheetCanvas extends Canvas {
         scene = newScene;
         selected = -1;
         emphasis = List.of();
+        selectedMark = 0;
+        selectedPiece = 0;
         shown = Shown.ALL.withBalloons(shown.balloons());
         fit();
     }
@@ -120,6 +127,42 @@ public final class SheetCanvas extends Canvas {
     /** Called with the number of the hit in the run when a person selects one, -1 for none. */
     public void onSelect(IntConsumer what) {
         onSelect = what;
+    }
+
+    /** Called with the number of a finding's place when a person selects one, 0 for none. */
+    public void onMark(IntConsumer what) {
+        onMark = what;
+    }
+
+    /** Called with the number of a piece when a person clicks into one of a drawing, 0 for none. */
+    public void onPiece(IntConsumer what) {
+        onPiece = what;
+    }
+
+    /** Rings the place of a finding and brings it into the middle; 0 for none. */
+    public void selectMark(int number) {
+        selectedMark = number;
+        scene.marks().stream().filter(m -> m.number() == number && number > 0).findFirst().ifPresent(m -> centre(m.x(), m.y()));
+        redraw();
+    }
+
+    /** Outlines the pieces of a number in the accent; 0 for none. */
+    public void selectPiece(int number) {
+        selectedPiece = number;
+        scene.parts().stream().filter(p -> p.number() == number && number > 0).findFirst()
+                .ifPresent(p -> show((p.box()[0] + p.box()[2]) / 2, (p.box()[1] + p.box()[3]) / 2));
+        redraw();
+    }
+
+    /** The number of the finding's place that is ringed, 0 for none. */
+    public int selectedMark() {
+        return selectedMark;
+    }
+
+    private void centre(double x, double y) {
+        Point size = getSize();
+        fitted = false;
+        moveTo(view.panned(size.x / 2 - view.px(x), size.y / 2 - view.py(y)));
     }
 
     /** Called when the pointer moves over the paper. */
@@ -288,6 +331,16 @@ public final class SheetCanvas extends Canvas {
     }
 
     private void selection(GC gc) {
+        scene.parts().stream().filter(p -> p.number() == selectedPiece && selectedPiece > 0 && !p.contours().isEmpty()).forEach(p -> {
+            Pen.thick(gc, Ink.ACCENT);
+            gc.setLineWidth(3);
+            gc.drawPolygon(LinePainter.pixels(view, p.contours().get(0)));
+        });
+        scene.marks().stream().filter(m -> m.number() == selectedMark && selectedMark > 0).forEach(m -> {
+            Pen.thick(gc, Ink.ACCENT);
+            gc.setLineWidth(3);
+            gc.drawOval(view.px(m.x()) - RING_PX, view.py(m.y()) - RING_PX, 2 * RING_PX, 2 * RING_PX);
+        });
         find(selected, (group, i) -> {
             gc.setAntialias(SWT.ON);
             Outline outline = group.outline().placed(group.angle(i), group.x(i), group.y(i));
@@ -364,9 +417,24 @@ public final class SheetCanvas extends Canvas {
         boolean click = pressed != null && e.button == 1 && view == pressedView;
         pressed = null;
         setCursor(null);
-        if (click) {
+        if (click && scene.groups().isEmpty() && scene.lengthMm() <= 0) {
+            chooseInDrawing(e);
+        } else if (click) {
             choose(Pick.hit(scene, view, view.x(e.x), view.y(e.y), shown.holding()).map(f -> f.group().number(f.hit())).orElse(-1));
         }
+    }
+
+    private void chooseInDrawing(Event e) {
+        int mark = Pick.mark(scene, view, e.x, e.y);
+        if (mark > 0 || selectedMark > 0) {
+            selectedMark = mark;
+            onMark.accept(mark);
+        }
+        if (mark == 0) {
+            selectedPiece = Pick.piece(scene, view.x(e.x), view.y(e.y)).map(Scene.Piece::number).orElse(0);
+            onPiece.accept(selectedPiece);
+        }
+        redraw();
     }
 
     private void choose(int number) {
@@ -397,11 +465,25 @@ public final class SheetCanvas extends Canvas {
     }
 
     private void step(int by) {
+        if (scene.hitCount() == 0) {
+            stepMark(by);
+            return;
+        }
         int count = scene.hitCount();
         if (count > 0) {
             int next = Math.max(0, Math.min(count - 1, selected < 0 ? 0 : selected + by));
             select(next);
             onSelect.accept(next);
+        }
+    }
+
+    private void stepMark(int by) {
+        int[] numbers = scene.marks().stream().mapToInt(Scene.Mark::number).filter(n -> n > 0).sorted().toArray();
+        if (numbers.length > 0) {
+            int at = java.util.Arrays.binarySearch(numbers, selectedMark);
+            int next = at < 0 ? 0 : Math.max(0, Math.min(numbers.length - 1, at + by));
+            selectMark(numbers[next]);
+            onMark.accept(numbers[next]);
         }
     }
 

@@ -15,8 +15,26 @@ final class Signs {
     private Signs() {
     }
 
+    /** A numbered sign beside a place, with a leader that ends in a dot on it (ISO 6433). */
+    static void numbered(GC gc, MarkSigns.Sign sign) {
+        int rank = sign.mark().rank();
+        Pen.thin(gc, Ink.GRAPHITE);
+        gc.drawLine(sign.placePx(), sign.placePy(), sign.px(), sign.py());
+        gc.setBackground(Inks.of(Ink.GRAPHITE));
+        gc.fillOval(sign.placePx() - 2, sign.placePy() - 2, 5, 5);
+        shape(gc, rank, sign.px(), sign.py(), MarkSigns.SIZE_PX);
+        String text = Integer.toString(sign.mark().number());
+        org.eclipse.swt.graphics.Point size = gc.textExtent(text);
+        gc.drawText(text, sign.px() - size.x / 2, sign.py() - size.y / 2 + (rank == 1 ? 3 : 0), true);
+    }
+
     /** Draws the sign of a rank (0 error, 1 warning, 2 note) about a point. */
     static void draw(GC gc, int rank, int px, int py, int size) {
+        shape(gc, rank, px, py, size);
+        glyph(gc, rank, px, py, size / 4);
+    }
+
+    private static void shape(GC gc, int rank, int px, int py, int size) {
         gc.setBackground(Inks.of(INKS[rank]));
         gc.setForeground(Inks.of(Ink.PAPER));
         gc.setLineWidth(2);
@@ -26,11 +44,10 @@ final class Signs {
             gc.fillOval(px - r, py - r, size, size);
             gc.drawOval(px - r, py - r, size, size);
         } else {
-            int[] corners = rank == 0 ? polygon(8, px, py, r, Math.PI / 8) : polygon(3, px, py + r / 4, r + 1, -Math.PI / 2);
+            int[] corners = rank == 0 ? polygon(8, px, py, r, Math.PI / 8) : polygon(3, px, py + r / 4, r + 2, -Math.PI / 2);
             gc.fillPolygon(corners);
             gc.drawPolygon(corners);
         }
-        glyph(gc, rank, px, py, r / 2);
     }
 
     /** A cross for an error, a stroke for a warning or note: told apart also without colour. */

@@ -120,8 +120,7 @@ final class ForceQuestions {
                 w.in(Inputs.WALL)),
                 "(D * sin(180 / n) - w * (2 * sin(180 / n) + 1)) / (1 + sin(180 / n))", Sources.GEOMETRY);
         if (insert <= 0) {
-            throw new IllegalArgumentException("multi-tool has no room for " + n
-                    + " inserts; take thinner walls or a larger holder");
+            throw QuestionException.of(PressReason.NO_ROOM, w.question(), n, w.in(Inputs.OUTER), w.in(Inputs.WALL));
         }
         double ring = w.step("ring-radius", "e", LENGTH, MultiTool.ringRadiusMm(w.in(Inputs.OUTER), insert, w.in(Inputs.WALL)),
                 "(D - d) / 2 - w", Sources.GEOMETRY);

@@ -91,9 +91,7 @@ final class FormQuestions {
         double hole = w.in(Inputs.HOLE);
         double t = w.in(Inputs.SINK_SHEET);
         if (hole >= head) {
-            throw new IllegalArgumentException("countersink needs a hole below the head; given: hole " + hole + " mm, head "
-                    + head
-                    + " mm");
+            throw QuestionException.of(PressReason.HEAD_SMALL, w.question(), hole, head);
         }
         double depth = w.result("depth", "hc", LENGTH, Countersink.depthMm(head, hole, w.in(Inputs.CONE)),
                 "(D - d) / (2 * tan(alpha / 2))",

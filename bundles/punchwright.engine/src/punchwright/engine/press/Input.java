@@ -59,11 +59,11 @@ public record Input(String name, String symbol, Quantity quantity, double least,
     /** Refuses what makes no sense at all. */
     void refuseNonsense(String question, double value) {
         if (!Double.isFinite(value) || value < 0 || value == 0 && !zeroAllowed()) {
-            throw new IllegalArgumentException(question + " needs " + name + (zeroAllowed() ? " of at least 0" : " above 0")
-                    + "; given: " + value);
+            throw QuestionException.of(PressReason.SENSELESS, question + ", " + name, symbol, String.valueOf(value),
+                    zeroAllowed() ? 1 : 0);
         }
         if (quantity == Quantity.COUNT && value != Math.rint(value)) {
-            throw new IllegalArgumentException(question + " needs a whole number for " + name + "; given: " + value);
+            throw QuestionException.of(PressReason.NOT_WHOLE, question + ", " + name, symbol, value);
         }
     }
 

@@ -24,13 +24,22 @@ import java.util.List;
  * @param times             fixed times
  * @param dropOpeningMm     largest side of a slug or part that falls through the table by itself
  * @param accuracyMm        positioning accuracy, plus or minus
+ * @param options           equipment
  */
 public record Machine(String id, String name, double throatDepthMm, double travelXMm, double travelYMm, Axis xAxis,
         Axis yAxis, double longestSheetMm, double minThicknessMm, double maxThicknessMm, double maxSheetMassKg,
         double pressForceN, HeadKind headKind, List<Place> places, Clamps clamps, Times times, double dropOpeningMm,
-        double accuracyMm) {
+        double accuracyMm, MachineOptions options) {
 
     public Machine {
         places = List.copyOf(places);
+    }
+
+    /** A machine without equipment. */
+    public Machine(String id, String name, double throatDepthMm, double travelXMm, double travelYMm, Axis xAxis, Axis yAxis,
+            double longestSheetMm, double minThicknessMm, double maxThicknessMm, double maxSheetMassKg, double pressForceN,
+            HeadKind headKind, List<Place> places, Clamps clamps, Times times, double dropOpeningMm, double accuracyMm) {
+        this(id, name, throatDepthMm, travelXMm, travelYMm, xAxis, yAxis, longestSheetMm, minThicknessMm, maxThicknessMm,
+                maxSheetMassKg, pressForceN, headKind, places, clamps, times, dropOpeningMm, accuracyMm, MachineOptions.NONE);
     }
 }

@@ -15,8 +15,7 @@ final class NibbleQuestions {
         double r = w.step("tool-radius", "r", LENGTH, w.in(Inputs.TOOL) / 2, "D / 2", Sources.GEOMETRY);
         double h = w.in(Inputs.SCALLOP);
         if (h >= r) {
-            throw new IllegalArgumentException("nibble needs a scallop below the tool's radius; given: " + h + " mm, radius " + r
-                    + " mm");
+            throw QuestionException.of(PressReason.SCALLOP_LARGE, w.question(), h, r);
         }
         double pitch = w.result("pitch", "p", LENGTH, Scallop.straightPitchMm(r, h), "2 * sqrt(2 * r * h - h^2)",
                 Sources.GEOMETRY);
@@ -60,8 +59,7 @@ final class NibbleQuestions {
         double a = w.in(Inputs.TOOL_LENGTH);
         double o = w.in(Inputs.OVERLAP);
         if (o >= a || w.in(Inputs.TOOL_WIDTH) > 0 && o >= w.in(Inputs.TOOL_WIDTH) && w.in(Inputs.SLIT_WIDTH) > 0) {
-            throw new IllegalArgumentException("slit needs an overlap below the tool's sides; given: " + o + " mm, tool " + a
-                    + " mm");
+            throw QuestionException.of(PressReason.OVERLAP_LARGE, w.question(), o, a);
         }
         int n = HitCount.along(l, a, o);
         w.result("hits", "n", COUNT, n, n == 1 ? "1" : "ceil((L - a) / (a - o)) + 1", Sources.ARITHMETIC);

@@ -51,6 +51,20 @@ public enum PressReason implements Reason {
     PUNCH_STRESS(Severity.WARNING),
     /** The edge was not measured at this clearance; the nearest measured is shown: per cent per side, least, largest. */
     EDGE_UNMEASURED(Severity.NOTE),
+    /** A value that makes no sense: symbol, value as text, 1 where 0 would do. */
+    SENSELESS(Severity.ERROR),
+    /** No whole number: symbol, value. */
+    NOT_WHOLE(Severity.ERROR),
+    /** Nothing comes out for these values: symbol of the figure. */
+    NO_RESULT(Severity.ERROR),
+    /** No room for the inserts: number, outer diameter mm, wall mm. */
+    NO_ROOM(Severity.ERROR),
+    /** Scallop not below the tool's radius: scallop mm, radius mm. */
+    SCALLOP_LARGE(Severity.ERROR),
+    /** Overlap not below the tool's side: overlap mm, side mm. */
+    OVERLAP_LARGE(Severity.ERROR),
+    /** Hole not below the head: hole mm, head mm. */
+    HEAD_SMALL(Severity.ERROR),
     /** No thread of this size in the tables: size mm. */
     NO_THREAD(Severity.WARNING);
 

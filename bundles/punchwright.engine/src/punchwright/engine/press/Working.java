@@ -54,7 +54,7 @@ final class Working {
 
     private double add(String key, String symbol, Quantity quantity, double value, String formula, Source source, boolean step) {
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException(question + " has no " + key + " for these values");
+            throw QuestionException.of(PressReason.NO_RESULT, question + ", " + key, symbol);
         }
         figures.add(new Figure(key, symbol, value, quantity, formula, source, step));
         return value;

@@ -64,7 +64,8 @@ final class TradeRules {
         operations.stream().filter(o -> !o.tool().shape().forms()).forEach(o -> cutting.putIfAbsent(o.tool().id(), o));
         cutting.values().forEach(o -> findings.addAll(SlugPulling.check(o.tool().name(),
                 SlugPulling.causes(job.material().group(),
-                thicknessMm, Math.min(o.tool().lengthMm(), o.tool().widthMm()), o.clearanceMm(), o.clearanceNeedMm(), false))));
+                thicknessMm, Math.min(o.tool().lengthMm(), o.tool().widthMm()), o.clearanceMm(), o.clearanceNeedMm(),
+                        job.machine().options().oilWithoutSuction()))));
     }
 
     private void form(Operation o) {

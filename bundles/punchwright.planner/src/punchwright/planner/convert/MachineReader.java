@@ -7,6 +7,7 @@ import punchwright.engine.press.Axis;
 import punchwright.engine.press.Clamps;
 import punchwright.engine.press.HeadKind;
 import punchwright.engine.press.Machine;
+import punchwright.engine.press.MachineOptions;
 import punchwright.engine.press.Place;
 import punchwright.engine.press.Times;
 import punchwright.model.shop.ChangeKind;
@@ -28,7 +29,12 @@ public final class MachineReader {
                 new Axis(m.getMaxSpeedYMmPerS(), m.getAccelerationYMmPerS2()), m.getLongestSheetMm(), m.getMinThicknessMm(),
                 m.getMaxThicknessMm(), m.getMaxSheetMassKg(), m.getPressForceKn() * N_PER_KN,
                 HeadKind.valueOf(m.getHeadKind().getName()), places(m), clamps(m.getClamps()), times(m),
-                m.getSlugOpeningMm(), m.getPositioningAccuracyMm());
+                m.getSlugOpeningMm(), m.getPositioningAccuracyMm(), options(m));
+    }
+
+    private static MachineOptions options(punchwright.model.shop.Machine m) {
+        return m.getOptions() == null ? MachineOptions.NONE
+                : new MachineOptions(m.getOptions().isLubrication(), m.getOptions().isSlugSuction());
     }
 
     private static List<Place> places(punchwright.model.shop.Machine m) {

@@ -41,8 +41,9 @@ final class AnswerArea {
         return lines;
     }
 
-    void show(List<AnswerLine> shown) {
-        int top = text.getTopIndex();
+    /** @param anew whether another question is answered, so that its results come into sight */
+    void show(List<AnswerLine> shown, boolean anew) {
+        int top = anew ? 0 : text.getTopIndex();
         lines = List.copyOf(shown);
         text.setText(String.join("\n", lines.stream().map(AnswerLine::text).toList()));
         for (int i = 0; i < lines.size(); i++) {

@@ -14,7 +14,7 @@ import punchwright.engine.press.Input;
 import punchwright.engine.press.Quantity;
 import punchwright.ui.text.Texts;
 
-/** An answer in words: results, findings, then the values and steps that led to them. */
+/** An answer in words: results and findings at a glance, then values, formulas and sources that led to them. */
 final class AnswerText {
 
     private final Locale locale;
@@ -29,25 +29,27 @@ final class AnswerText {
     List<AnswerLine> lines(Answer answer, String basis) {
         List<AnswerLine> lines = new ArrayList<>();
         lines.add(new AnswerLine(answer.question().title(locale) + ", " + basis, AnswerLine.Kind.TITLE));
-        answer.results().forEach(f -> figure(f, AnswerLine.Kind.RESULT, lines));
+        answer.results().forEach(f -> lines.add(new AnswerLine(value(f) + "  " + f.name(locale), AnswerLine.Kind.RESULT)));
         answer.findings().forEach(f -> lines.add(finding(f)));
         lines.add(new AnswerLine(Texts.of("calculator.from"), AnswerLine.Kind.TITLE));
         for (Map.Entry<Input, Double> e : answer.values().entrySet()) {
             lines.add(new AnswerLine(e.getKey().symbol() + " = " + Figures.text(e.getValue(), e.getKey().quantity(), units) + "  "
                     + e.getKey().label(locale), AnswerLine.Kind.STEP));
         }
-        answer.figures().stream().filter(Figure::step).forEach(f -> figure(f, AnswerLine.Kind.STEP, lines));
+        answer.figures().forEach(f -> made(f, lines));
         return lines;
     }
 
-    private void figure(Figure f, AnswerLine.Kind kind, List<AnswerLine> lines) {
-        String value = Figures.text(f.value(), f.quantity(), units);
-        lines.add(new AnswerLine(kind == AnswerLine.Kind.RESULT ? value + "  " + f.name(locale)
-                : f.symbol() + " = " + value + "  " + f.name(locale), kind));
-        String formula = f.formula().isEmpty() ? f.symbol() : f.symbol() + " = " + f.formula().replace(" * ", " \u00b7 ");
-        String source = f.source().citation().isEmpty() ? f.source().standing().in(locale)
-                : f.source().citation() + " (" + f.source().standing().in(locale) + ")";
-        lines.add(new AnswerLine(formula + "; " + source, AnswerLine.Kind.DETAIL));
+    private String value(Figure f) {
+        return Figures.text(f.value(), f.quantity(), units);
+    }
+
+    private void made(Figure f, List<AnswerLine> lines) {
+        String formula = f.formula().isEmpty() ? "" : " = " + f.formula().replace(" * ", " \u00b7 ");
+        lines.add(new AnswerLine(f.symbol() + formula + " = " + value(f) + "  " + f.name(locale), AnswerLine.Kind.STEP));
+        String standing = f.source().standing().in(locale);
+        lines.add(new AnswerLine(f.source().citation().isEmpty() ? standing : f.source().citation() + " (" + standing + ")",
+                AnswerLine.Kind.DETAIL));
     }
 
     private AnswerLine finding(Finding f) {

@@ -20,6 +20,7 @@ import org.eclipse.ui.part.ViewPart;
 import punchwright.engine.press.Basis;
 import punchwright.engine.press.Calculation;
 import punchwright.engine.press.Quantity;
+import punchwright.engine.press.QuestionException;
 import punchwright.ui.session.Session;
 import punchwright.ui.table.Accessibles;
 import punchwright.ui.text.Texts;
@@ -38,6 +39,7 @@ public final class CalculatorView extends ViewPart {
     private AnswerArea answer;
     private UnitChoice lengths;
     private UnitChoice forces;
+    private Calculation shown;
     private final Runnable follower = this::refill;
 
     @Override
@@ -49,7 +51,7 @@ public final class CalculatorView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(halves);
         inputs = new InputForm(halves, this::work);
         answer = new AnswerArea(halves);
-        halves.setWeights(2, 3);
+        halves.setWeights(1, 1);
         below(body);
         Session.addListener(follower);
         ask(Calculation.FORCE);
@@ -114,7 +116,8 @@ public final class CalculatorView extends ViewPart {
     private void work() {
         Basis basis = sheet.basis();
         inputs.hint(basis);
-        answer.show(lines(basis));
+        answer.show(lines(basis), shown != question());
+        shown = question();
     }
 
     private List<AnswerLine> lines(Basis basis) {
@@ -127,7 +130,11 @@ public final class CalculatorView extends ViewPart {
             if (limit.control().isEnabled() && limit.forceN() > 0) {
                 values.put(LIMIT, limit.forceN());
             }
-            return new AnswerText(Locale.getDefault(), units()).lines(question().answer(values, basis), sheet.control().getText());
+            return new AnswerText(Locale.getDefault(), units()).lines(question().answer(values, basis),
+                    sheet.control().getText());
+        } catch (QuestionException e) {
+            String text = e.finding().message(Locale.getDefault()) + " " + e.finding().remedy(Locale.getDefault());
+            return List.of(new AnswerLine(text.strip(), AnswerLine.Kind.TROUBLE));
         } catch (IllegalArgumentException e) {
             return List.of(new AnswerLine(e.getMessage(), AnswerLine.Kind.TROUBLE));
         }

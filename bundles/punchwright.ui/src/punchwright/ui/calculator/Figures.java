@@ -23,9 +23,12 @@ final class Figures {
         return format.format(new BigDecimal(value).round(SIX));
     }
 
-    /** With its unit, the one chosen for its quantity if there is one. */
+    /** With its unit, the one chosen for its quantity if there is one; lengths to 0.0001 mm or 0.00001 in. */
     static String text(double value, Quantity quantity, Map<Quantity, Quantity.Unit> chosen) {
         Quantity.Unit unit = chosen.getOrDefault(quantity, quantity.units().getFirst());
-        return (text(value / unit.factor()) + " " + unit.sign()).strip();
+        double shown = value / unit.factor();
+        double fine = unit.factor() == 1 ? 1e4 : 1e5;
+        boolean rounds = quantity == Quantity.LENGTH && Math.abs(shown) > 10 / fine;
+        return (text(rounds ? Math.rint(shown * fine) / fine : shown) + " " + unit.sign()).strip();
     }
 }

@@ -17,7 +17,9 @@ import punchwright.ui.table.Accessibles;
 import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
 
-/** One input of a question: label, value, unit. An empty field stands for what the material or custom gives; its hint shows it. */
+/**
+ * One input of a question: label, value, unit. An empty field stands for what the material or custom gives; its hint shows it.
+ */
 final class InputField {
 
     private static final int WIDTH = 84;
@@ -54,7 +56,8 @@ final class InputField {
 
     /** "0.4 to 8 mm": where the formulas hold. */
     private String range() {
-        return Texts.of("calculator.range", Numbers.plain(input.least()), Numbers.plain(input.largest()), input.quantity().sign());
+        return Texts.of("calculator.range", Numbers.plain(input.least()), Numbers.plain(input.largest()),
+                input.quantity().sign());
     }
 
     /** Another unit shows the same value. */

@@ -3,7 +3,6 @@ package punchwright.ui.calculator;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -12,10 +11,10 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
-import punchwright.model.names.Names;
 import punchwright.model.shop.Library;
 import punchwright.model.shop.Machine;
 import punchwright.model.shop.MultiToolHolder;
+import punchwright.model.shop.Named;
 import punchwright.model.shop.Place;
 import punchwright.ui.session.Session;
 import punchwright.ui.table.Accessibles;
@@ -81,8 +80,8 @@ final class LimitChoice {
         }
     }
 
-    private static String name(org.eclipse.emf.ecore.EObject record) {
-        return Names.of(record, Locale.getDefault());
+    private static String name(Named record) {
+        return record.getName() == null || record.getName().isBlank() ? record.getId() : record.getName();
     }
 
     /** In N; 0 for nothing. */

@@ -2,7 +2,6 @@
 package punchwright.ui.calculator;
 
 import java.util.List;
-import java.util.Locale;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
@@ -13,7 +12,6 @@ import org.eclipse.swt.widgets.Label;
 
 import punchwright.engine.press.Basis;
 import punchwright.engine.press.MaterialGroup;
-import punchwright.model.names.Names;
 import punchwright.model.shop.Material;
 import punchwright.planner.convert.MaterialReader;
 import punchwright.ui.session.Session;
@@ -46,7 +44,7 @@ final class SheetChoice {
         String chosen = combo.getText();
         materials = Session.current().map(s -> List.copyOf(s.workspace().library().getMaterials())).orElse(List.of());
         combo.removeAll();
-        materials.forEach(m -> combo.add(Names.of(m, Locale.getDefault())));
+        materials.forEach(m -> combo.add(m.getName() == null || m.getName().isBlank() ? m.getId() : m.getName()));
         for (MaterialGroup g : MaterialGroup.values()) {
             combo.add(Texts.of("calculator.group", groupName(g)));
         }

@@ -108,6 +108,23 @@ class CalculationTest {
         refused(Map.of("thickness", Double.POSITIVE_INFINITY), "thickness");
     }
 
+    /** A refusal tells why in both languages. */
+    @Test
+    void refusalsAreFindings() {
+        Map<Calculation, Map<String, Double>> senseless = Map.of(Calculation.NIBBLE, Map.of("tool", 20.0, "scallop", 10.0),
+                Calculation.SLIT, Map.of("length", 100.0, "tool", 5.0, "overlap", 5.0), Calculation.COUNTERSINK,
+                Map.of("head", 5.0, "hole", 6.0, "thickness", 2.0), Calculation.MULTI_TOOL,
+                Map.of("outer", 40.0, "inserts", 12.0, "wall", 20.0), Calculation.FORCE,
+                Map.of("length", 100.0, "thickness", 2.0, "punches", 1.5), Calculation.WEB, Map.of("thickness", -1.0));
+        senseless.forEach((c, in) -> {
+            QuestionException e = assertThrows(QuestionException.class, () -> ask(c, in), c.toString());
+            assertTrue(e.getMessage().startsWith(c.word()), e.getMessage());
+            for (java.util.Locale l : List.of(java.util.Locale.ENGLISH, java.util.Locale.GERMAN)) {
+                assertFalse(e.finding().message(l).isBlank() || e.finding().remedy(l).isBlank(), c.toString());
+            }
+        });
+    }
+
     private static void refused(Map<String, Double> in, String name) {
         String text = assertThrows(IllegalArgumentException.class, () -> ask(Calculation.CLEARANCE, in)).getMessage();
         assertTrue(text.contains(name), text);

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 
 import punchwright.engine.finding.Finding;
 import punchwright.engine.press.ClearanceRule;
+import punchwright.engine.press.MachineOptions;
 import punchwright.engine.press.Material;
 import punchwright.engine.press.MaterialGroup;
 import punchwright.engine.press.PressReason;
@@ -94,6 +95,7 @@ class TradeRulesTest {
         assertFalse(found.isEmpty());
         assertEquals(found.size(), found.stream().map(Finding::subject).distinct().count(), "each tool once");
         assertTrue(of(PressReason.SLUG_PULLING, part, 2, Shop.STEEL).isEmpty());
+        assertTrue(new MachineOptions(true, false).oilWithoutSuction() && !new MachineOptions(true, true).oilWithoutSuction());
     }
 
     @Test

@@ -20,6 +20,8 @@ final class DirectionSearch {
     private static final double FLATTENING_MM = 0.005;
     private static final int KEPT = 2;
     private static final double CORNER_SHARE = 4 - Math.PI;
+    /** A little below half, so that the fit can move the radius both ways. */
+    private static final double MOST_RADIUS = 0.485;
 
     private final List<Point> points;
     private final FormFit fit;
@@ -69,12 +71,14 @@ final class DirectionSearch {
         double missing = Math.max(0, length * width - areaMm2);
         double radius = switch (kind) {
             case OBROUND -> width / 2;
-            case ROUNDED_RECTANGLE -> Math.min(width / 2 - 1e-6, Math.sqrt(missing / CORNER_SHARE));
+            case ROUNDED_RECTANGLE -> Math.min(MOST_RADIUS * width, Math.sqrt(missing / CORNER_SHARE));
             default -> 0;
         };
         Match m = new Match(kind, center, deg, length, width, radius);
         Contour ideal = IdealContours.of(m);
-        return ideal == null || Math.abs(ideal.areaMm2() - areaMm2) > areaSlackMm2 ? null : m;
+        double area = kind == FeatureKind.ROUNDED_RECTANGLE ? Math.max(areaMm2, length * width - CORNER_SHARE * width * width / 4)
+                : ideal == null ? 0 : ideal.areaMm2();
+        return ideal == null || Math.abs(area - areaMm2) > areaSlackMm2 ? null : m;
     }
 
     private double[] extent(Point direction) {

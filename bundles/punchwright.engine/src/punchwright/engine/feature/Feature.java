@@ -21,14 +21,21 @@ import punchwright.engine.geometry.Segment;
  * @param cornerRadiusMm radius of the corners or of an arc edge; 0 where sharp
  * @param contour        the closed contour of an opening; null for an edge or form
  * @param path           the segments in order with the part's material on the left: of the whole opening (clockwise), or
- *                       of the edge
- * @param form           name of the form's tool shape for FORM; empty otherwise
+ *                       of the edge; of a form its outline as drawn
+ * @param form           name of the form's tool shape for FORM, empty where a drawing marks one without a name; empty otherwise
+ * @param direction      side to which a form goes where it is known
  */
 public record Feature(int number, FeatureKind kind, Point center, double angleDeg, double lengthMm, double widthMm,
-        double cornerRadiusMm, Contour contour, List<Segment> path, String form) {
+        double cornerRadiusMm, Contour contour, List<Segment> path, String form, FormDirection direction) {
 
     public Feature {
         path = List.copyOf(path);
+    }
+
+    /** Without a direction. */
+    public Feature(int number, FeatureKind kind, Point center, double angleDeg, double lengthMm, double widthMm,
+            double cornerRadiusMm, Contour contour, List<Segment> path, String form) {
+        this(number, kind, center, angleDeg, lengthMm, widthMm, cornerRadiusMm, contour, path, form, FormDirection.NONE);
     }
 
     public boolean isOpening() {

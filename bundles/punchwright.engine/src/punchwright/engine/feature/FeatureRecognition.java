@@ -4,6 +4,7 @@ package punchwright.engine.feature;
 import java.util.ArrayList;
 import java.util.List;
 
+import punchwright.engine.drawing.FormContour;
 import punchwright.engine.finding.FindingCollector;
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.ContourTidy;
@@ -26,6 +27,17 @@ public final class FeatureRecognition {
     /** Recognises with {@link #USUAL_TOLERANCE_MM}. */
     public static FeatureSet recognise(String part, Shape shape) {
         return recognise(part, shape, USUAL_TOLERANCE_MM);
+    }
+
+    /** Recognises a part and the forms that its drawing marks, with {@link #USUAL_TOLERANCE_MM}. */
+    public static FeatureSet recognise(String part, Shape shape, List<FormContour> forms) {
+        FeatureSet flat = recognise(part, shape, USUAL_TOLERANCE_MM);
+        if (forms.isEmpty()) {
+            return flat;
+        }
+        List<Feature> features = new ArrayList<>(flat.features());
+        features.addAll(FormRecognition.forms(features.size() + 1, forms, new OpeningRecognition(USUAL_TOLERANCE_MM), JOIN_MM));
+        return flat.withFeatures(features);
     }
 
     /**

@@ -20,6 +20,10 @@ final class OpeningRecognition {
     /** An estimate farther off than this is of another kind. */
     private static final double ROUGH_MM = 0.3;
     private static final double CLEARLY = 0.7;
+    /** A rectangle whose ends keep f mm straight between their corners lies within this share of f from an obround. */
+    private static final double OBROUND_SHARE = (Math.sqrt(2) - 1) / 2;
+    /** Guesses from directions a few degrees off may lie this share of the size beside the contour. */
+    private static final double FAR_SHARE = 0.05;
 
     private final double toleranceMm;
     private final List<OpeningMatcher> matchers;
@@ -48,8 +52,9 @@ final class OpeningRecognition {
                 return found;
             }
         }
-        Match nearest = nearest(new DirectionSearch(drawn, fit, toleranceMm).guesses(ROUGH_MM), drawn, fit);
-        return nearest != null ? nearest : free(drawn);
+        Match nearest = nearest(new DirectionSearch(drawn, fit, toleranceMm).guesses(
+                Math.max(ROUGH_MM, FAR_SHARE * Math.max(drawn.bounds().width(), drawn.bounds().height()))), drawn, fit);
+        return nearest != null ? nearest : free(drawn.bounds().including(tidied.bounds()));
     }
 
     /**
@@ -68,7 +73,14 @@ final class OpeningRecognition {
     /** Moved to where it fits best; null when the contour does not lie on it even there. */
     private Match verified(Match match, Contour drawn, FormFit fit) {
         Match better = withSnappedAngle(fit.improved(match), fit);
-        return lies(drawn, better) ? better : null;
+        if (!lies(drawn, better)) {
+            return null;
+        }
+        boolean endsNearlyRound = better.kind() == FeatureKind.ROUNDED_RECTANGLE
+                && better.widthMm() - 2 * better.cornerRadiusMm() < toleranceMm / OBROUND_SHARE;
+        Match obround = endsNearlyRound ? verified(new Match(FeatureKind.OBROUND, better.center(), better.angleDeg(), better.lengthMm(),
+                better.widthMm(), better.widthMm() / 2), drawn, fit) : null;
+        return obround != null ? obround : better;
     }
 
     /** A round angle where the drawn contour fits it as well; brought into the period of the kind. */
@@ -115,8 +127,8 @@ final class OpeningRecognition {
         return true;
     }
 
-    private static Match free(Contour contour) {
-        Bounds box = contour.bounds();
+    /** Of contours in chords the drawn box is too small, of sharp tips the tidied one; both belong to it. */
+    private static Match free(Bounds box) {
         return new Match(FeatureKind.FREE_OPENING, box.center(), 0, box.width(), box.height(), 0);
     }
 }

@@ -137,11 +137,16 @@ final class OutlineDetails {
         return areLines(i - 1, i + 3) && turns(i - 1, 90, -90, -90, 90);
     }
 
+    /** From the line of the edge before a notch to the middle of its bottom. */
+    private double depth(int i) {
+        return line(i - 1).tangentAt(0).cross(at(i + 1).pointAt(0.5).minus(line(i - 1).start()));
+    }
+
     /** Edges i, i + 1, i + 2 go in, along and out again between two edges of one direction. */
     private void edgeNotch(int i) {
         if (isEdgeNotch(i)) {
             Point mouth = at(i).start().plus(at(i + 2).end()).times(0.5);
-            add(Kind.EDGE_NOTCH, i, i + 2, mouth, at(i + 1).lengthMm(), at(i).lengthMm(), 0);
+            add(Kind.EDGE_NOTCH, i, i + 2, mouth, at(i + 1).lengthMm(), depth(i), 0);
         }
     }
 
@@ -152,7 +157,7 @@ final class OutlineDetails {
                 && Math.abs(turn(i)) < TANGENT_DEG && Math.abs(turn(i + 1)) < TANGENT_DEG;
         if (inAndOut && at(i + 1) instanceof Arc arc && Math.abs(Math.toDegrees(arc.sweepRad()) + 180) < TANGENT_DEG) {
             Point mouth = at(i).start().plus(at(i + 2).end()).times(0.5);
-            add(Kind.EDGE_NOTCH, i, i + 2, mouth, 2 * arc.radiusMm(), at(i).lengthMm() + arc.radiusMm(), arc.radiusMm());
+            add(Kind.EDGE_NOTCH, i, i + 2, mouth, 2 * arc.radiusMm(), depth(i), arc.radiusMm());
         }
     }
 }

@@ -3,6 +3,7 @@ package punchwright.engine.planning;
 
 import java.util.List;
 
+import punchwright.engine.drawing.FormContour;
 import punchwright.engine.geometry.Shape;
 import punchwright.engine.press.Material;
 
@@ -18,18 +19,20 @@ import punchwright.engine.press.Material;
  * @param quantity     pieces for this lot, at least 1
  * @param anglesDeg    rotations that grain and visible face allow
  * @param wishes       tools wanted or not wanted for it
+ * @param drawnForms   forms that its drawing marks on layers for forms
  */
 public record PartDemand(String id, String name, Shape shape, List<FormDemand> forms, Material material,
-        double thicknessMm, int quantity, List<Double> anglesDeg, PartWishes wishes) {
+        double thicknessMm, int quantity, List<Double> anglesDeg, PartWishes wishes, List<FormContour> drawnForms) {
 
-    /** Without wishes. */
+    /** Without wishes and drawn forms. */
     public PartDemand(String id, String name, Shape shape, List<FormDemand> forms, Material material, double thicknessMm,
             int quantity, List<Double> anglesDeg) {
-        this(id, name, shape, forms, material, thicknessMm, quantity, anglesDeg, PartWishes.NONE);
+        this(id, name, shape, forms, material, thicknessMm, quantity, anglesDeg, PartWishes.NONE, List.of());
     }
 
     public PartDemand {
         forms = List.copyOf(forms);
         anglesDeg = List.copyOf(anglesDeg);
+        drawnForms = List.copyOf(drawnForms);
     }
 }

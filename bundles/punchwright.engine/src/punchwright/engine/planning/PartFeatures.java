@@ -4,6 +4,7 @@ package punchwright.engine.planning;
 import java.util.ArrayList;
 import java.util.List;
 
+import punchwright.engine.drawing.FormContour;
 import punchwright.engine.feature.Feature;
 import punchwright.engine.feature.FeatureKind;
 import punchwright.engine.feature.FeatureRecognition;
@@ -13,12 +14,15 @@ import punchwright.engine.finding.Finding;
 /** All that must be made on one part: the features of its flat shape and its forms, numbered on. */
 public final class PartFeatures {
 
+    /** A named form this near to the middle of a drawn one is that form, in mm. */
+    private static final double SAME_PLACE_MM = 0.5;
+
     private PartFeatures() {
     }
 
     /** The features with what was noticed, wishes that found no feature included. */
     public static FeatureSet of(PartDemand demand) {
-        FeatureSet set = withForms(FeatureRecognition.recognise(demand.name(), demand.shape()), demand.forms());
+        FeatureSet set = withForms(FeatureRecognition.recognise(demand.name(), demand.shape(), unnamed(demand)), demand.forms());
         List<Finding> lost = demand.wishes().lost(set);
         if (lost.isEmpty()) {
             return set;
@@ -37,6 +41,15 @@ public final class PartFeatures {
             all.add(new Feature(all.size() + 1, FeatureKind.FORM, form.at(), form.angleDeg(), form.lengthMm(), form.widthMm(),
                     0, null, List.of(), form.shape().name()));
         }
-        return new FeatureSet(flat.part(), flat.shape(), all, flat.findings());
+        return flat.withFeatures(all);
+    }
+
+    /** Forms that the drawing marks and the part does not name: with no named form in the middle of theirs. */
+    private static List<FormContour> unnamed(PartDemand demand) {
+        return demand.drawnForms().stream().filter(f -> demand.forms().stream().noneMatch(named -> isAt(f, named))).toList();
+    }
+
+    private static boolean isAt(FormContour drawn, FormDemand named) {
+        return drawn.bounds().center().distance(named.at()) <= SAME_PLACE_MM;
     }
 }

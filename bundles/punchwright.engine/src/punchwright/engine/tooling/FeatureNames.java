@@ -4,6 +4,7 @@ package punchwright.engine.tooling;
 import java.util.Locale;
 
 import punchwright.engine.feature.Feature;
+import punchwright.engine.feature.FormDirection;
 
 /** How features are named in findings. */
 final class FeatureNames {
@@ -21,7 +22,8 @@ final class FeatureNames {
         String size = Math.abs(f.lengthMm() - f.widthMm()) < 1e-9 || f.widthMm() <= 0 ? number(f.lengthMm())
                 : number(f.lengthMm()) + " x " + number(f.widthMm());
         return kind + " " + size + " mm" + (f.form() == null || f.form().isEmpty() ? ""
-                : ", " + f.form().toLowerCase(Locale.ROOT));
+                : ", " + f.form().toLowerCase(Locale.ROOT))
+                + (f.direction() == FormDirection.NONE ? "" : ", " + f.direction().name().toLowerCase(Locale.ROOT));
     }
 
     static String number(double mm) {

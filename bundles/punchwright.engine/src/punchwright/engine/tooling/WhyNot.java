@@ -64,6 +64,10 @@ final class WhyNot {
     }
 
     private Finding form(Feature feature, String subject) {
+        if (feature.form().isEmpty()) {
+            return Finding.at(feature.center(), ToolingReason.FORM_UNNAMED, subject, FeatureNames.what(feature), feature.center().x(),
+                    feature.center().y());
+        }
         return job.tools().stream().filter(t -> t.shape().name().equalsIgnoreCase(feature.form())).map(limits::refusal)
                 .filter(f -> f != null).findFirst().map(f -> about(f, subject, feature))
                 .orElseGet(() -> Finding.at(feature.center(), ToolingReason.NO_FORM_TOOL, subject, FeatureNames.what(feature)));

@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 import punchwright.engine.drawing.DrawingException;
+import punchwright.engine.drawing.FormContour;
+import punchwright.engine.drawing.FormContours;
 import punchwright.engine.drawing.Hole;
 import punchwright.engine.drawing.HoleArrangement;
 import punchwright.engine.drawing.ParametricParts;
@@ -61,7 +63,7 @@ public final class PartReader {
             throw new InputException(Finding.of(InputReason.PART_WITHOUT_MATERIAL, describe(part), describe(part)));
         }
         return new PartDemand(part.getId(), describe(part), shape(part), forms(part),
-                MaterialReader.read(part.getMaterial()), part.getThicknessMm(), pieces, anglesDeg(part.getGrain()), wishes(part));
+                MaterialReader.read(part.getMaterial()), part.getThicknessMm(), pieces, anglesDeg(part.getGrain()), wishes(part), drawnForms(part));
     }
 
     /** Grain of the part along the sheet's length, which is the rolling direction of a sheet in stock. */
@@ -150,6 +152,12 @@ public final class PartReader {
     private static List<FormDemand> forms(Part part) {
         return part.getForms().stream().map(f -> new FormDemand(ToolShape.valueOf(f.getKind().getName()),
                 new Point(f.getXMm(), f.getYMm()), f.getAngleDeg(), f.getLengthMm(), f.getWidthMm())).toList();
+    }
+
+    /** Forms that the part's drawing marks inside its outline. */
+    private List<FormContour> drawnForms(Part part) {
+        return part.getShape() instanceof DrawnShape drawn
+                ? FormContours.within(shape(part), FormContours.of(drawings.drawing(drawn, describe(part)))) : List.of();
     }
 
     private static PartWishes wishes(Part part) {

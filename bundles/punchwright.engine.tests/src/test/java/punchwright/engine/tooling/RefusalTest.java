@@ -99,6 +99,13 @@ class RefusalTest {
                 List.of(), j.rules())).reason());
     }
 
+    /** A form that a drawing marks has no name; it is refused with its place and not passed over. */
+    @Test
+    void formThatTheDrawingDoesNotName() {
+        ToolingJob j = Shop.job(Parts.plate(200, 100).form("", 50, 50, 9).build("A"), 2, Shop.tools());
+        assertEquals(ToolingReason.FORM_UNNAMED, only(j).reason());
+    }
+
     @Test
     void formWithoutTool() {
         ToolingJob j = Shop.job(Parts.plate(200, 100).form("COUNTERSINK", 50, 50, 9).build("A"), 2, Shop.tools());

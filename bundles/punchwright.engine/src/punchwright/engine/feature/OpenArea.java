@@ -26,8 +26,44 @@ public final class OpenArea {
         return 100 * Math.PI / 4 * w * w / (p * p);
     }
 
-    /** Square holes in square pitch: 100 w^2 / p^2, in per cent. */
+    /**
+     * Round holes in diagonal pitch, p measured along the diagonal between next holes: the square field turned by 45 degrees, so
+     * 25 pi w^2 / p^2 as well, in per cent.
+     */
+    public static double roundDiagonalPercent(double w, double p) {
+        return roundSquarePercent(w, p);
+    }
+
+    /** Square holes in line, square pitch: 100 w^2 / p^2, in per cent. */
     public static double squareSquarePercent(double w, double p) {
+        check(w, p);
+        return 100 * w * w / (p * p);
+    }
+
+    /** Square holes, rows as far apart as holes in a row and shifted by half a pitch: the same share, in per cent. */
+    public static double squareStaggeredPercent(double w, double p) {
+        return squareSquarePercent(w, p);
+    }
+
+    /**
+     * Slots with round ends, w wide and l long over all, one for each field of p1 x p2: 100 (w l - (1 - pi / 4) w^2) / (p1 p2), in
+     * per cent. Rows shifted by half have the same share; where the field p1 x p2 holds a second slot in its middle, it is twice
+     * that.
+     *
+     * @param p1 across the slots, above w
+     * @param p2 along them, above l
+     */
+    public static double obroundPercent(double w, double l, double p1, double p2) {
+        check(w, p1);
+        check(l, p2);
+        if (l < w) {
+            throw new IllegalArgumentException("slot " + l + " mm long and " + w + " mm wide: the length must not be below the width");
+        }
+        return 100 * (w * l - (1 - Math.PI / 4) * w * w) / (p1 * p2);
+    }
+
+    /** Hexagons, w across flats, rows staggered by 60 degrees: 100 w^2 / p^2, since hole and field are like hexagons, in per cent. */
+    public static double hexagonStaggered60Percent(double w, double p) {
         check(w, p);
         return 100 * w * w / (p * p);
     }

@@ -33,9 +33,9 @@ public final class PartCounting {
 
     private static boolean joined(List<Open> groups, ShapeMarks marks, int position) {
         for (Open group : groups) {
-            if (group.marks().mayEqual(marks, TOLERANCE_MM)) {
-                Pose same = group.marks().motionTo(marks, TOLERANCE_MM);
-                Pose other = same != null ? null : group.mirrored().motionTo(marks, TOLERANCE_MM);
+            if (group.marks().mayEqual(marks)) {
+                Pose same = group.marks().motionTo(marks);
+                Pose other = same != null ? null : group.mirrored().motionTo(marks);
                 if (same != null || other != null) {
                     group.copies().add(new PartGroup.Copy(position, same != null ? same
                             : new Pose(other.x(), other.y(), other.angleDeg(), true)));

@@ -58,6 +58,12 @@ public final class FeatureBench {
         LongStream.range(values[2], values[2] + values[0]).forEach(n -> bench.part(SyntheticParts.part(values[1], n)));
         bench.print(values[0], values[1]);
         LargeField.print(out);
+        try {
+            ManyParts.print(out);
+        } catch (DrawingException e) {
+            err.println("bench features: " + e.getMessage());
+            return 1;
+        }
         return bench.misses.isEmpty() ? 0 : 1;
     }
 

@@ -57,6 +57,16 @@ class PartCountingTest {
         assertEquals(3, PartCounting.groups(List.of(L, other, moved)).size());
     }
 
+    /** A notch that takes less area and edge than large outlines may differ by. */
+    @Test
+    void aSmallNotchMakesAnotherPart() {
+        Shape plain = new Shape(Contour.rectangle(0, 0, 2000, 1000), List.of());
+        Shape notched = new Shape(Contour.polygon(List.of(new Point(0, 0), new Point(700, 0), new Point(700, 2), new Point(702, 2),
+                new Point(702, 0), new Point(2000, 0), new Point(2000, 1000), new Point(0, 1000))), List.of());
+        assertEquals(2, PartCounting.groups(List.of(plain, notched)).size());
+        assertEquals(2, PartCounting.groups(List.of(notched, plain)).size());
+    }
+
     @Test
     void discsAndDiscsWithHoles() {
         Shape disc = new Shape(Contour.circle(new Point(0, 0), 40), List.of());

@@ -4,8 +4,10 @@ package punchwright.engine.feature;
 import java.util.List;
 
 import punchwright.engine.geometry.Angles;
+import punchwright.engine.geometry.Arc;
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
 
 /** What one opening is: the first matcher whose ideal contour the drawn one lies on. */
@@ -54,7 +56,7 @@ final class OpeningRecognition {
         }
         Match nearest = nearest(new DirectionSearch(drawn, fit, toleranceMm).guesses(
                 Math.max(ROUGH_MM, FAR_SHARE * Math.max(drawn.bounds().width(), drawn.bounds().height()))), drawn, fit);
-        return nearest != null ? nearest : free(drawn.bounds().including(tidied.bounds()));
+        return nearest != null ? nearest : free(extent(drawn, tidied));
     }
 
     /**
@@ -127,7 +129,19 @@ final class OpeningRecognition {
         return true;
     }
 
-    /** Of contours in chords the drawn box is too small, of sharp tips the tidied one; both belong to it. */
+    /** The drawn box, and how far arcs reach that are drawn in chords. */
+    private static Bounds extent(Contour drawn, Contour tidied) {
+        Bounds box = drawn.bounds();
+        for (Segment s : tidied.segments()) {
+            for (int quarter = 0; quarter < 4; quarter++) {
+                if (s instanceof Arc arc && arc.spans(quarter * Math.PI / 2)) {
+                    box = box.including(arc.center().plus(Point.polar(arc.radiusMm(), quarter * Math.PI / 2)));
+                }
+            }
+        }
+        return box;
+    }
+
     private static Match free(Bounds box) {
         return new Match(FeatureKind.FREE_OPENING, box.center(), 0, box.width(), box.height(), 0);
     }

@@ -20,6 +20,7 @@ class OpeningsPropertyTest {
     /** More with -Dpunchwright.openings=10000. */
     private static final int COUNT = Integer.getInteger("punchwright.openings", 1100);
     private static final double SIZE_TOLERANCE_MM = 0.01;
+
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.0001, 0.005})
     void everyKindIsFoundWithItsSizes(double noiseMm) {

@@ -12,8 +12,6 @@ import punchwright.engine.geometry.Segment;
 /** One pass of chaining: adds what closes to the loops and keeps what does not. */
 final class Chaining {
 
-    private static final double EXACT_MM = 1e-6;
-
     private final double toleranceMm;
     private final FindingCollector findings;
     private final List<Loop> loops;
@@ -21,7 +19,7 @@ final class Chaining {
     private final List<Piece> dangling = new ArrayList<>();
     private final List<Piece> branchLeft = new ArrayList<>();
     private double branchingLengthMm;
-    private int duplicates;
+    private List<Point> duplicates = List.of();
 
     /** @param cutBefore whether the pieces are parts of cut lines, so that the loops are doubtful */
     Chaining(double toleranceMm, FindingCollector findings, List<Loop> loops, boolean cutBefore) {
@@ -43,8 +41,8 @@ final class Chaining {
                 closeComponent(graph, k, seen);
             }
         }
-        if (unique.widestGapMm() > EXACT_MM && !cutBefore) {
-            findings.add(ContourReason.GAPS_CLOSED, unique.widestGapMm());
+        if (!cutBefore) {
+            Gap.report(unique.gaps(), findings);
         }
     }
 
@@ -80,7 +78,7 @@ final class Chaining {
         loops.add(new Loop(new Contour(segments), exact, cutBefore));
     }
 
-    int duplicates() {
+    List<Point> duplicates() {
         return duplicates;
     }
 

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 
 import punchwright.engine.finding.FindingCollector;
 import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
 import punchwright.engine.geometry.Shape;
 
@@ -18,7 +19,7 @@ public final class ContourBuilder {
     private final FindingCollector findings;
     private final List<Loop> loops = new ArrayList<>();
     private final List<List<Segment>> open = new ArrayList<>();
-    private int duplicates;
+    private final List<Point> duplicates = new ArrayList<>();
 
     private ContourBuilder(double toleranceMm, FindingCollector findings) {
         this.toleranceMm = toleranceMm;
@@ -37,7 +38,7 @@ public final class ContourBuilder {
     private ContourSet run(List<Piece> pieces) {
         Chaining first = new Chaining(toleranceMm, findings, loops, false);
         first.close(takeClosed(pieces));
-        duplicates += first.duplicates();
+        duplicates.addAll(first.duplicates());
         dropRepeatedLoops();
         List<Contour> simple = loops.stream().filter(l -> !l.doubtful()).map(Loop::contour).toList();
         LoopNesting simpleNesting = new LoopNesting(simple);
@@ -47,9 +48,7 @@ public final class ContourBuilder {
             open.addAll(OpenChains.group(withSplits(withoutOverlaps(loose)), toleranceMm));
             dropRepeatedLoops();
         }
-        if (duplicates > 0) {
-            findings.add(ContourReason.DUPLICATES, duplicates);
-        }
+        RepairNotes.report(findings, ContourReason.DUPLICATES, ContourReason.DUPLICATE, duplicates);
         boolean same = loops.size() == simple.size();
         return result(drawn, same ? simpleNesting : new LoopNesting(loops.stream().map(Loop::contour).toList()));
     }
@@ -57,20 +56,18 @@ public final class ContourBuilder {
     /** Pieces that close by themselves become loops; gives the others that have a length. */
     private List<Piece> takeClosed(List<Piece> pieces) {
         List<Piece> edges = new ArrayList<>();
-        int tooShort = 0;
+        List<Point> tooShort = new ArrayList<>();
         for (Piece piece : pieces) {
             double length = piece.lengthMm();
             if (isClosed(piece, length)) {
                 loops.add(new Loop(new Contour(piece.segments()), piece.exact(), false));
             } else if (length <= toleranceMm) {
-                tooShort++;
+                tooShort.add(piece.start());
             } else {
                 edges.add(piece);
             }
         }
-        if (tooShort > 0) {
-            findings.add(ContourReason.SHORT_PIECES, tooShort, toleranceMm);
-        }
+        RepairNotes.report(findings, ContourReason.SHORT_PIECES, ContourReason.SHORT_PIECE, tooShort, toleranceMm);
         return edges;
     }
 
@@ -84,7 +81,7 @@ public final class ContourBuilder {
         List<Loop> unique = cleaning.unique(loops);
         loops.clear();
         loops.addAll(unique);
-        duplicates += cleaning.dropped();
+        duplicates.addAll(cleaning.dropped());
     }
 
     private Measure measure(Chaining first, LoopNesting simple) {
@@ -101,11 +98,9 @@ public final class ContourBuilder {
         }
         List<Segment> closed = loops.stream().flatMap(l -> l.contour().segments().stream()).toList();
         Overlaps overlaps = new Overlaps(closed, loose, toleranceMm);
-        List<Piece> kept = IntStream.range(0, loose.size()).filter(i -> !overlaps.isDropped(i)).mapToObj(loose::get).toList();
-        if (kept.size() < loose.size()) {
-            findings.add(ContourReason.OVERLAPS, loose.size() - kept.size());
-        }
-        return kept;
+        RepairNotes.report(findings, ContourReason.OVERLAPS, ContourReason.OVERLAP,
+                IntStream.range(0, loose.size()).filter(overlaps::isDropped).mapToObj(i -> loose.get(i).middle()).toList());
+        return IntStream.range(0, loose.size()).filter(i -> !overlaps.isDropped(i)).mapToObj(loose::get).toList();
     }
 
     /** Tries once more with loose pieces cut where they meet; keeps the cuts only when something closes. */
@@ -121,7 +116,7 @@ public final class ContourBuilder {
         if (loops.size() == before) {
             return loose;
         }
-        findings.add(ContourReason.SPLIT, splitting.cuts());
+        RepairNotes.report(findings, ContourReason.SPLIT, ContourReason.SPLIT_PLACE, splitting.places());
         return second.loose();
     }
 

@@ -12,8 +12,12 @@ public enum ContourReason implements Reason {
     DUPLICATES(Severity.WARNING),
     /** Arguments: number. */
     OVERLAPS(Severity.WARNING),
-    /** Arguments: widest gap mm. */
+    /** Arguments: widest gap mm, number. */
     GAPS_CLOSED(Severity.NOTE),
+    /** One of several repairs, at its place. Arguments: x, y. */
+    SHORT_PIECE(Severity.NOTE), DUPLICATE(Severity.NOTE), OVERLAP(Severity.NOTE), SPLIT_PLACE(Severity.NOTE),
+    /** Arguments: x, y, gap mm. */
+    GAP_CLOSED(Severity.NOTE),
     /** Arguments: x, y, gap mm between the two ends, length mm. */
     OPEN_CHAIN(Severity.WARNING),
     /** Arguments: x, y, gap mm, number of contours inside. */

@@ -7,11 +7,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
+import punchwright.engine.geometry.Point;
+
 /** Clusters the ends of open pieces and drops pieces that lie exactly on another. */
 final class EdgeCleaning {
 
     private final double toleranceMm;
-    private int count;
+    private final List<Point> places = new ArrayList<>();
 
     EdgeCleaning(double toleranceMm) {
         this.toleranceMm = toleranceMm;
@@ -45,7 +47,7 @@ final class EdgeCleaning {
             }
         }
         int m = open.size();
-        return new Edges(new ChainGraph(open, nodes, Arrays.copyOf(a, m), Arrays.copyOf(b, m)), closed, nodes.widestGap(), count);
+        return new Edges(new ChainGraph(open, nodes, Arrays.copyOf(a, m), Arrays.copyOf(b, m)), closed, nodes.gaps(), places);
     }
 
     /** Pieces between the same two nodes with the same length and middle as an earlier one. */
@@ -64,7 +66,7 @@ final class EdgeCleaning {
                 int candidate = k;
                 dropped[k] = kept.stream().anyMatch(i -> same(pieces.get(i), pieces.get(candidate)));
                 if (dropped[k]) {
-                    count++;
+                    places.add(pieces.get(k).middle());
                 } else {
                     kept.add(k);
                 }

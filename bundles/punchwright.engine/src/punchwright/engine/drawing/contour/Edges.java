@@ -3,9 +3,11 @@ package punchwright.engine.drawing.contour;
 
 import java.util.List;
 
+import punchwright.engine.geometry.Point;
+
 /**
- * Pieces after cleaning: the graph of the open ones, those whose ends are one node, the widest gap closed in mm, and how many duplicates
+ * Pieces after cleaning: the graph of the open ones, those whose ends are one node, the gaps closed, and where duplicates
  * were dropped.
  */
-record Edges(ChainGraph graph, List<Piece> closed, double widestGapMm, int duplicates) {
+record Edges(ChainGraph graph, List<Piece> closed, List<Gap> gaps, List<Point> duplicates) {
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.Point;
 
 /** Keeps one of several loops that lie on each other, however each is drawn. */
 final class LoopCleaning {
@@ -16,7 +17,7 @@ final class LoopCleaning {
     private static final int MIDDLES = 8;
 
     private final double toleranceMm;
-    private int dropped;
+    private final List<Point> dropped = new ArrayList<>();
 
     LoopCleaning(double toleranceMm) {
         this.toleranceMm = toleranceMm;
@@ -39,7 +40,7 @@ final class LoopCleaning {
             int candidate = i;
             if (near.stream().anyMatch(j -> sameBox(boxes.get(candidate), boxes.get(j))
                     && same(loops.get(candidate).contour(), loops.get(j).contour()))) {
-                dropped++;
+                dropped.add(loops.get(i).contour().segments().get(0).pointAt(0.5));
             } else {
                 near.add(i);
                 unique.add(loops.get(i));
@@ -58,7 +59,8 @@ final class LoopCleaning {
                 && a.segments().stream().limit(MIDDLES).allMatch(s -> b.distance(s.pointAt(0.5)) <= e);
     }
 
-    int dropped() {
+    /** A place on each loop dropped. */
+    List<Point> dropped() {
         return dropped;
     }
 }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.drawing.contour;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 import punchwright.engine.geometry.Point;
 
@@ -11,6 +13,9 @@ import punchwright.engine.geometry.Point;
  */
 final class Nodes {
 
+    /** Closer points are the same but for the digits of the file, in mm. */
+    private static final double EXACT_MM = 1e-6;
+
     private final double tolerance;
     private final double cell;
     private Point[] points = new Point[64];
@@ -19,7 +24,9 @@ final class Nodes {
     private int size;
     private int[] table = filled(256);
     private int used;
-    private double widestGap;
+    private int[] gapPoints = new int[0];
+    private double[] gapWidths = new double[0];
+    private int gaps;
 
     Nodes(double tolerance) {
         this.tolerance = tolerance;
@@ -64,7 +71,9 @@ final class Nodes {
     private void join(int i, int j, Point p) {
         double d = p.distance(points[j]);
         if (d <= tolerance) {
-            widestGap = Math.max(widestGap, d);
+            if (d > EXACT_MM) {
+                noteGap(i, d);
+            }
             parent[find(i)] = find(j);
         }
     }
@@ -131,8 +140,25 @@ final class Nodes {
         return size;
     }
 
-    /** The widest distance between two points that were taken as one, in mm. */
-    double widestGap() {
-        return widestGap;
+    private void noteGap(int i, double widthMm) {
+        if (gaps > 0 && gapPoints[gaps - 1] == i) {
+            gapWidths[gaps - 1] = Math.max(gapWidths[gaps - 1], widthMm);
+            return;
+        }
+        if (gaps == gapPoints.length) {
+            gapPoints = Arrays.copyOf(gapPoints, gaps * 2 + 16);
+            gapWidths = Arrays.copyOf(gapWidths, gaps * 2 + 16);
+        }
+        gapPoints[gaps] = i;
+        gapWidths[gaps++] = widthMm;
+    }
+
+    /** Points that were taken as one with others a little way off, and how far. */
+    List<Gap> gaps() {
+        List<Gap> list = new ArrayList<>(gaps);
+        for (int k = 0; k < gaps; k++) {
+            list.add(new Gap(points[gapPoints[k]], gapWidths[k]));
+        }
+        return list;
     }
 }

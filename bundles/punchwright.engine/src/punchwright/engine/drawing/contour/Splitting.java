@@ -20,7 +20,7 @@ final class Splitting {
     private final double toleranceMm;
     private final List<Segment> segments = new ArrayList<>();
     private final List<Boolean> exact = new ArrayList<>();
-    private int cuts;
+    private final List<Point> places = new ArrayList<>();
 
     Splitting(List<Piece> loose, double toleranceMm) {
         this.toleranceMm = toleranceMm;
@@ -37,14 +37,14 @@ final class Splitting {
         List<Bounds> boxes = segments.stream().map(s -> s.bounds().grown(toleranceMm)).toList();
         BoxIndex index = new BoxIndex(boxes);
         List<Piece> out = new ArrayList<>();
-        for (int i = 0; i < segments.size() && cuts <= MOST_CUTS; i++) {
+        for (int i = 0; i < segments.size() && places.size() <= MOST_CUTS; i++) {
             cut(i, boxes.get(i), index, out);
         }
-        return cuts == 0 || cuts > MOST_CUTS ? List.of() : out;
+        return places.isEmpty() || places.size() > MOST_CUTS ? List.of() : out;
     }
 
-    int cuts() {
-        return cuts;
+    List<Point> places() {
+        return places;
     }
 
     private void cut(int i, Bounds box, BoxIndex index, List<Piece> out) {
@@ -61,7 +61,7 @@ final class Splitting {
                 }
             }
         });
-        cuts += shares.size();
+        shares.forEach(t -> places.add(s.pointAt(t)));
         double from = 0;
         shares.add(1.0);
         for (double to : shares) {

@@ -5,7 +5,7 @@ package punchwright.engine.drawing;
 public enum LayerState {
     /** Seen. */
     SHOWN,
-    /** Its layer is switched off. */
+    /** Its layer is switched off, perhaps frozen as well. */
     OFF,
     /** Its layer is frozen. */
     FROZEN,

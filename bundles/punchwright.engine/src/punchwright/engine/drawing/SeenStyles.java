@@ -49,6 +49,6 @@ final class SeenStyles {
     }
 
     private static LayerState state(Layer layer) {
-        return layer.frozen() ? LayerState.FROZEN : layer.off() ? LayerState.OFF : LayerState.SHOWN;
+        return layer.off() ? LayerState.OFF : layer.frozen() ? LayerState.FROZEN : LayerState.SHOWN;
     }
 }

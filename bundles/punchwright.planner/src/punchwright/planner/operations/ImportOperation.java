@@ -82,8 +82,7 @@ final class ImportOperation implements ShopOperation {
             try {
                 DrawingResult made = DrawingReader.read(file, DrawingOptions.USUAL);
                 findings.addAll(PlanWriter.findings(made.findings()));
-                records.add(DrawingRecord.of(file.toString(), DrawingReader.survey(file, DrawingOptions.EVERYTHING), made,
-                        List.of()));
+                records.add(DrawingRecord.of(DrawingReadings.of(file, made), List.of()));
                 lines.add(String.format(Locale.ROOT, "%s: %d parts, %d closed contours, %d open chains", file,
                         made.shapes().size(), made.loops().size(), made.openChains().size()));
                 for (int i = 0; i < made.shapes().size(); i++) {
@@ -105,8 +104,7 @@ final class ImportOperation implements ShopOperation {
         /** Figures of a drawing that gives no part, where it can be read at all. */
         private static Map<String, Object> record(Path file, List<punchwright.engine.finding.Finding> why) {
             try {
-                DrawingResult everything = DrawingReader.survey(file, DrawingOptions.EVERYTHING);
-                return DrawingRecord.of(file.toString(), everything, DrawingReader.survey(file, DrawingOptions.USUAL), why);
+                return DrawingRecord.of(DrawingReadings.survey(file), why);
             } catch (DrawingException e) {
                 return DrawingRecord.refused(file.toString(), why);
             }

@@ -30,6 +30,6 @@ final class Help {
 
     static String of(ShopOperation o, List<String> words) {
         return "Usage: punchwright batch [--workspace FOLDER] " + (o.name() + " " + o.usage()).strip() + "\n\n" + o.summary()
-                + ".\n" + o.details(words);
+                + ".\n" + o.details(words) + RecordSchema.described(o.name());
     }
 }

@@ -97,7 +97,7 @@ final class DrawingInterpreter {
             List<Segment> segments = PlaneCurves.segments(c, scaling, CURVE_ERROR_MM);
             count(styles.of(c.style()), c, segments);
             if (segments.isEmpty()) {
-                upright++;
+                upright += c.curves().isEmpty() ? 0 : 1;
             } else {
                 pieces.add(new Piece(segments, c.closed(), PlaneCurves.isExact(c)));
             }

@@ -19,6 +19,7 @@ final class Chaining {
     private final List<Piece> dangling = new ArrayList<>();
     private final List<Piece> branchLeft = new ArrayList<>();
     private double branchingLengthMm;
+    private double nearDuplicatesMm;
     private List<Point> duplicates = List.of();
 
     /** @param cutBefore whether the pieces are parts of cut lines, so that the loops are doubtful */
@@ -32,7 +33,8 @@ final class Chaining {
     void close(List<Piece> edges) {
         Edges unique = new EdgeCleaning(toleranceMm).clean(edges);
         duplicates = unique.duplicates();
-        unique.closed().forEach(p -> loops.add(new Loop(new Contour(p.segments()), p.exact(), cutBefore)));
+        nearDuplicatesMm = unique.nearDuplicatesMm();
+        unique.closed().forEach(p -> loops.add(Loop.of(p, cutBefore)));
         ChainGraph graph = unique.graph();
         graph.peel().forEach(k -> dangling.add(graph.pieces.get(k)));
         boolean[] seen = new boolean[graph.pieces.size()];
@@ -57,7 +59,7 @@ final class Chaining {
         group.forEach(k -> branchingLengthMm += graph.pieces.get(k).lengthMm());
         BranchWalk branch = new BranchWalk(graph, group);
         branch.run();
-        branch.loops().forEach(c -> loops.add(new Loop(c, false, true)));
+        branch.loops().forEach(c -> loops.add(new Loop(c, false, null, true)));
         branch.left().forEach(k -> branchLeft.add(graph.pieces.get(k)));
         for (int node : branch.busyNodes()) {
             Point p = graph.point(node);
@@ -75,7 +77,7 @@ final class Chaining {
             exact &= piece.exact();
             seen[k < 0 ? ~k : k] = true;
         }
-        loops.add(new Loop(new Contour(segments), exact, cutBefore));
+        loops.add(new Loop(new Contour(segments), exact, null, cutBefore));
     }
 
     List<Point> duplicates() {
@@ -94,8 +96,8 @@ final class Chaining {
         return OpenChains.group(dangling, toleranceMm).size();
     }
 
-    /** Length of all pieces outside simple loops: dangling ones and those of branching components. */
+    /** Length of all pieces outside simple loops: dangling ones, those of branching components, and near duplicates. */
     double looseLengthMm() {
-        return branchingLengthMm + dangling.stream().mapToDouble(Piece::lengthMm).sum();
+        return nearDuplicatesMm + branchingLengthMm + dangling.stream().mapToDouble(Piece::lengthMm).sum();
     }
 }

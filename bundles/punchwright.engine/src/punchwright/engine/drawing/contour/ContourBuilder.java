@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 
 import punchwright.engine.finding.FindingCollector;
 import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.Line;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
 import punchwright.engine.geometry.Shape;
@@ -19,6 +20,7 @@ public final class ContourBuilder {
     private final FindingCollector findings;
     private final List<Loop> loops = new ArrayList<>();
     private final List<List<Segment>> open = new ArrayList<>();
+    private final List<Piece> collapsed = new ArrayList<>();
     private final List<Point> duplicates = new ArrayList<>();
 
     private ContourBuilder(double toleranceMm, FindingCollector findings) {
@@ -39,11 +41,13 @@ public final class ContourBuilder {
         Chaining first = new Chaining(toleranceMm, findings, loops, false);
         first.close(takeClosed(pieces));
         duplicates.addAll(first.duplicates());
-        dropRepeatedLoops();
+        double otherwiseDrawnMm = dropRepeatedLoops();
         List<Contour> simple = loops.stream().filter(l -> !l.doubtful()).map(Loop::contour).toList();
         LoopNesting simpleNesting = new LoopNesting(simple);
-        Measure drawn = measure(first, simpleNesting);
+        double besides = otherwiseDrawnMm + 2 * collapsed.stream().mapToDouble(Piece::lengthMm).sum();
+        Measure drawn = measure(first, simpleNesting, besides);
         List<Piece> loose = first.loose();
+        loose.addAll(collapsed);
         if (!loose.isEmpty()) {
             open.addAll(OpenChains.group(withSplits(withoutOverlaps(loose)), toleranceMm));
             dropRepeatedLoops();
@@ -60,7 +64,7 @@ public final class ContourBuilder {
         for (Piece piece : pieces) {
             double length = piece.lengthMm();
             if (isClosed(piece, length)) {
-                loops.add(new Loop(new Contour(piece.segments()), piece.exact(), false));
+                takeLoop(piece);
             } else if (length <= toleranceMm) {
                 tooShort.add(piece.start());
             } else {
@@ -71,23 +75,35 @@ public final class ContourBuilder {
         return edges;
     }
 
+    /** Two lines to and fro close, but to nothing: one of them is kept as an open line. */
+    private void takeLoop(Piece piece) {
+        List<Segment> s = piece.segments();
+        if (s.size() == 2 && s.get(0) instanceof Line && s.get(1) instanceof Line) {
+            collapsed.add(new Piece(List.of(s.get(0)), false, piece.exact()));
+        } else {
+            loops.add(Loop.of(piece, false));
+        }
+    }
+
     private boolean isClosed(Piece piece, double lengthMm) {
         double gap = piece.start().distance(piece.end());
         return gap <= toleranceMm && (piece.closed() || lengthMm > 2 * toleranceMm);
     }
 
-    private void dropRepeatedLoops() {
+    /** Gives the length in mm of those that are drawn in another way than the one kept. */
+    private double dropRepeatedLoops() {
         LoopCleaning cleaning = new LoopCleaning(toleranceMm);
         List<Loop> unique = cleaning.unique(loops);
         loops.clear();
         loops.addAll(unique);
         duplicates.addAll(cleaning.dropped());
+        return cleaning.otherwiseDrawnMm();
     }
 
-    private Measure measure(Chaining first, LoopNesting simple) {
+    private Measure measure(Chaining first, LoopNesting simple, double besidesMm) {
         double[] circles = loops.stream().filter(l -> l.exact() && !l.doubtful())
                 .mapToDouble(l -> l.contour().circleDiameterMm(toleranceMm)).filter(d -> d > 0).sorted().toArray();
-        double length = simple.loops().stream().mapToDouble(Contour::lengthMm).sum() + first.looseLengthMm();
+        double length = simple.loops().stream().mapToDouble(Contour::lengthMm).sum() + first.looseLengthMm() + besidesMm;
         return new Measure(simple.loops().size(), first.danglingChains(), Arrays.stream(circles).boxed().toList(),
                 simple.netAreaMm2(), length);
     }

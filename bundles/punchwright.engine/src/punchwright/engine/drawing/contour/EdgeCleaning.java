@@ -4,8 +4,10 @@ package punchwright.engine.drawing.contour;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import punchwright.engine.geometry.Point;
 
@@ -14,6 +16,7 @@ final class EdgeCleaning {
 
     private final double toleranceMm;
     private final List<Point> places = new ArrayList<>();
+    private double nearMm;
 
     EdgeCleaning(double toleranceMm) {
         this.toleranceMm = toleranceMm;
@@ -47,7 +50,8 @@ final class EdgeCleaning {
             }
         }
         int m = open.size();
-        return new Edges(new ChainGraph(open, nodes, Arrays.copyOf(a, m), Arrays.copyOf(b, m)), closed, nodes.gaps(), places);
+        return new Edges(new ChainGraph(open, nodes, Arrays.copyOf(a, m), Arrays.copyOf(b, m)), closed, nodes.gaps(), places,
+                nearMm);
     }
 
     /** Pieces between the same two nodes with the same length and middle as an earlier one. */
@@ -60,13 +64,16 @@ final class EdgeCleaning {
         long[] repeated = repeated(key);
         boolean[] dropped = new boolean[n];
         Map<Long, List<Integer>> keptBetween = new HashMap<>();
+        Set<PieceKey> keys = new HashSet<>();
         for (int k = 0; k < n; k++) {
             if (repeated.length > 0 && Arrays.binarySearch(repeated, key[k]) >= 0) {
                 List<Integer> kept = keptBetween.computeIfAbsent(key[k], x -> new ArrayList<>());
                 int candidate = k;
+                boolean newKey = keys.add(PieceKey.of(pieces.get(k), toleranceMm));
                 dropped[k] = kept.stream().anyMatch(i -> same(pieces.get(i), pieces.get(candidate)));
                 if (dropped[k]) {
                     places.add(pieces.get(k).middle());
+                    nearMm += newKey ? pieces.get(k).lengthMm() : 0;
                 } else {
                     kept.add(k);
                 }

@@ -2,9 +2,11 @@
 package punchwright.engine.drawing.contour;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Contour;
@@ -18,6 +20,8 @@ final class LoopCleaning {
 
     private final double toleranceMm;
     private final List<Point> dropped = new ArrayList<>();
+    private final Set<PieceKey> droppedKeys = new HashSet<>();
+    private double otherwiseDrawnMm;
 
     LoopCleaning(double toleranceMm) {
         this.toleranceMm = toleranceMm;
@@ -40,13 +44,28 @@ final class LoopCleaning {
             int candidate = i;
             if (near.stream().anyMatch(j -> sameBox(boxes.get(candidate), boxes.get(j))
                     && same(loops.get(candidate).contour(), loops.get(j).contour()))) {
-                dropped.add(loops.get(i).contour().segments().get(0).pointAt(0.5));
+                drop(loops.get(i), near, loops);
             } else {
                 near.add(i);
                 unique.add(loops.get(i));
             }
         }
         return unique;
+    }
+
+    private void drop(Loop loop, List<Integer> near, List<Loop> loops) {
+        dropped.add(loop.contour().segments().get(0).pointAt(0.5));
+        PieceKey key = loop.single() == null ? null : PieceKey.of(loop.single(), toleranceMm);
+        boolean again = key != null && (!droppedKeys.add(key) || near.stream().map(j -> loops.get(j).single())
+                .anyMatch(s -> s != null && PieceKey.of(s, toleranceMm).equals(key)));
+        if (!again && !loop.doubtful()) {
+            otherwiseDrawnMm += loop.contour().lengthMm();
+        }
+    }
+
+    /** Length in mm of the loops dropped that are drawn in another way than the one kept. */
+    double otherwiseDrawnMm() {
+        return otherwiseDrawnMm;
     }
 
     private boolean sameBox(Bounds a, Bounds b) {

@@ -46,7 +46,10 @@ final class EntityTarget {
         return findings;
     }
 
-    /** Adds the curves of an entity; an empty list counts as an entity without extent. */
+    /**
+     * Adds the curves of an entity; an empty list counts as an entity without extent. Lines without length still count on their
+     * layer.
+     */
     void add(Entity e, List<RawCurve> curves, boolean closed) {
         add(e.type(), style(e), curves, closed, e.place());
     }
@@ -54,7 +57,8 @@ final class EntityTarget {
     void add(String type, Style style, List<RawCurve> curves, boolean closed, long place) {
         if (curves.isEmpty()) {
             degenerate(type);
-        } else {
+        }
+        if (!curves.isEmpty() || type.equals("LINE")) {
             block.curves.add(new DrawnCurve(style, curves, closed, place, !INEXACT.contains(type), FILLED.contains(type)));
         }
     }

@@ -12,6 +12,7 @@ import punchwright.engine.drawing.dxf.DrawnCurve;
 import punchwright.engine.drawing.dxf.PlaneCurves;
 import punchwright.engine.drawing.dxf.RawDrawing;
 import punchwright.engine.drawing.dxf.Scaling;
+import punchwright.engine.finding.Finding;
 import punchwright.engine.finding.FindingCollector;
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Segment;
@@ -23,20 +24,31 @@ final class DrawingInterpreter {
     private static final double CURVE_ERROR_MM = 0.001;
     /** Beyond this distance from the origin, in mm, the last digits of a double get too coarse for areas. */
     private static final double FAR_MM = 1e6;
+    /** Lines and arcs that a heap below 1 GB holds with all that is made of them. */
+    private static final int MOST_SEGMENTS = 2_500_000;
+    /** Arcs that ellipses and splines become: a number for copies out of blocks, and so many for each in the drawing itself. */
+    private static final int MOST_APPROXIMATED = 200_000;
+    private static final int MOST_APPROXIMATED_EACH = 100;
 
     private final RawDrawing raw;
     private final DrawingOptions options;
     private final FindingCollector findings;
     private final LayerCounts counts = new LayerCounts();
     private int upright;
+    private int made;
+    private final int mostApproximated;
+    private int approximated;
 
     DrawingInterpreter(RawDrawing raw, DrawingOptions options, FindingCollector findings) {
         this.raw = raw;
         this.options = options;
         this.findings = findings;
+        this.mostApproximated = MOST_APPROXIMATED + MOST_APPROXIMATED_EACH
+                * (raw.entities().getOrDefault("SPLINE", 0) + raw.entities().getOrDefault("ELLIPSE", 0));
     }
 
-    DrawingResult result() {
+    /** @throws DrawingException when the curves make more lines and arcs than can be looked at */
+    DrawingResult result() throws DrawingException {
         LayerSorting layers = new LayerSorting(raw, options);
         layers.report(findings);
         Bounds extent = extent(layers.cut());
@@ -90,7 +102,7 @@ final class DrawingInterpreter {
     }
 
     /** Takes the curves out of the list, so that raw and plane geometry do not lie in memory together. */
-    private List<Piece> pieces(List<DrawnCurve> curves, SeenStyles styles, Scaling scaling) {
+    private List<Piece> pieces(List<DrawnCurve> curves, SeenStyles styles, Scaling scaling) throws DrawingException {
         List<Piece> pieces = new ArrayList<>(curves.size());
         for (int i = 0; i < curves.size(); i++) {
             DrawnCurve c = curves.set(i, null);
@@ -105,7 +117,13 @@ final class DrawingInterpreter {
         return pieces;
     }
 
-    private void count(SeenStyle style, DrawnCurve curve, List<Segment> segments) {
+    private void count(SeenStyle style, DrawnCurve curve, List<Segment> segments) throws DrawingException {
+        made += segments.size();
+        approximated += curve.exact() ? 0 : segments.size();
+        if (made > MOST_SEGMENTS || approximated > mostApproximated) {
+            throw new DrawingException(Finding.of(DrawingReason.TOO_MANY_PIECES, findings.subject(), Math.max(made, approximated)),
+                    findings.findings());
+        }
         if (curve.filled()) {
             counts.addFilledArea(style);
         } else {
@@ -113,7 +131,7 @@ final class DrawingInterpreter {
         }
     }
 
-    private List<UncutLine> uncut(LayerSorting layers, Scaling scaling) {
+    private List<UncutLine> uncut(LayerSorting layers, Scaling scaling) throws DrawingException {
         List<UncutLine> lines = new ArrayList<>();
         for (LayerSorting.Uncut u : layers.uncut()) {
             List<Segment> segments = PlaneCurves.segments(u.curve(), scaling, CURVE_ERROR_MM);

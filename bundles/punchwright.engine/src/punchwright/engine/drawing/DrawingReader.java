@@ -70,6 +70,8 @@ public final class DrawingReader {
             throw new DrawingException(refused.finding(), findings.findings());
         } catch (IOException failed) {
             throw new DrawingException(Finding.of(DrawingReason.FILE_UNREADABLE, name, reasonOf(failed)), findings.findings());
+        } catch (OutOfMemoryError full) {
+            throw new DrawingException(Finding.of(DrawingReason.TOO_LARGE, name));
         }
     }
 

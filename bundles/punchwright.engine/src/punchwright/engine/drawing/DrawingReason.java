@@ -33,6 +33,8 @@ public enum DrawingReason implements Reason {
     HIDDEN_LAYERS(Severity.NOTE), LAYERS_NOT_CUT(Severity.NOTE),
     /** Arguments: number, types with their number. */
     FILLED_AREAS(Severity.NOTE),
+    /** Arguments: number of lines and arcs. */
+    TOO_MANY_PIECES(Severity.ERROR), TOO_LARGE(Severity.ERROR),
     /** Arguments: number, code of the reason. */
     MORE(Severity.NOTE),
     /** Arguments: parameter, value, least, most, unit. */

@@ -83,6 +83,11 @@ public final class InsideTest {
         return band(Math.max(y[i], y[(i + 1) % y.length]));
     }
 
+    /** Number of corners of the polygon. */
+    public int corners() {
+        return x.length;
+    }
+
     /** Even-odd rule with a ray to the right. */
     public boolean contains(Point p) {
         if (!bounds.contains(p)) {

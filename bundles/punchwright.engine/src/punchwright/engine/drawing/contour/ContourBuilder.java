@@ -20,6 +20,7 @@ public final class ContourBuilder {
     private final FindingCollector findings;
     private final List<Loop> loops = new ArrayList<>();
     private final List<List<Segment>> open = new ArrayList<>();
+    private boolean tangled;
     private final List<Piece> collapsed = new ArrayList<>();
     private final List<Point> duplicates = new ArrayList<>();
 
@@ -51,6 +52,9 @@ public final class ContourBuilder {
         if (!loose.isEmpty()) {
             open.addAll(OpenChains.group(withSplits(withoutOverlaps(loose)), toleranceMm));
             dropRepeatedLoops();
+            if (tangled) {
+                findings.add(ContourReason.TANGLED, 1);
+            }
         }
         RepairNotes.report(findings, ContourReason.DUPLICATES, ContourReason.DUPLICATE, duplicates);
         boolean same = loops.size() == simple.size();
@@ -114,6 +118,7 @@ public final class ContourBuilder {
         }
         List<Segment> closed = loops.stream().flatMap(l -> l.contour().segments().stream()).toList();
         Overlaps overlaps = new Overlaps(closed, loose, toleranceMm);
+        tangled |= overlaps.isTangled();
         RepairNotes.report(findings, ContourReason.OVERLAPS, ContourReason.OVERLAP,
                 IntStream.range(0, loose.size()).filter(overlaps::isDropped).mapToObj(i -> loose.get(i).middle()).toList());
         return IntStream.range(0, loose.size()).filter(i -> !overlaps.isDropped(i)).mapToObj(loose::get).toList();
@@ -123,6 +128,7 @@ public final class ContourBuilder {
     private List<Piece> withSplits(List<Piece> loose) {
         Splitting splitting = new Splitting(loose, toleranceMm);
         List<Piece> cut = splitting.pieces();
+        tangled |= splitting.isTangled();
         if (cut.isEmpty()) {
             return loose;
         }
@@ -141,6 +147,9 @@ public final class ContourBuilder {
         new Crossings(contours, nesting.boxes(), toleranceMm).report(nesting.index(), findings);
         OpenChainReport report = new OpenChainReport(contours, findings);
         open.forEach(report::report);
+        if (nesting.isTangled()) {
+            findings.add(ContourReason.TANGLED_NESTING, contours.size());
+        }
         List<Shape> shapes = nesting.shapes().stream().filter(s -> !report.liesInOpenOutline(s.outer())).toList();
         return new ContourSet(contours, open, shapes, nesting.netAreaMm2(), drawn);
     }

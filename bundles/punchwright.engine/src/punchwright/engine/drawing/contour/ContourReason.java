@@ -31,7 +31,11 @@ public enum ContourReason implements Reason {
     /** Arguments: x, y. */
     CROSSING(Severity.WARNING),
     /** Arguments: x, y. */
-    TOUCHING(Severity.NOTE);
+    TOUCHING(Severity.NOTE),
+    /** Arguments: 0 crossings not looked for, 1 loose lines not compared. */
+    TANGLED(Severity.WARNING),
+    /** Arguments: number of contours. */
+    TANGLED_NESTING(Severity.ERROR);
 
     private final Severity severity;
 

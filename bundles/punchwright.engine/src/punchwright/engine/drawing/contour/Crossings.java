@@ -21,12 +21,14 @@ import punchwright.engine.geometry.Segment;
  */
 final class Crossings {
 
+    private static final long MOST_COMPARISONS = 5_000_000;
     /** Contours with fewer segments are compared segment by segment. */
     private static final int FEW = 12;
 
     private final double toleranceMm;
     private final List<Contour> loops;
     private final List<Bounds> boxes;
+    private final WorkLimit limit = new WorkLimit(MOST_COMPARISONS);
     private final Map<Integer, BoxIndex> indexes = new ConcurrentHashMap<>();
 
     /** @param boxes bounds of the loops, in their order */
@@ -40,6 +42,10 @@ final class Crossings {
     void report(BoxIndex index, FindingCollector findings) {
         List<List<Meeting>> all = IntStream.range(0, loops.size()).parallel().mapToObj(i -> meetingsOf(i, index))
                 .filter(Objects::nonNull).toList();
+        if (limit.isSpent()) {
+            findings.add(ContourReason.TANGLED, 0);
+            return;
+        }
         for (List<Meeting> meetings : all) {
             meetings.forEach(m -> findings.addAt(m.place(), m.reason(), m.place().x(), m.place().y()));
         }
@@ -47,6 +53,9 @@ final class Crossings {
 
     /** Meetings of a loop with itself and with loops of as many segments or more; null when there are none. */
     private List<Meeting> meetingsOf(int first, BoxIndex index) {
+        if (limit.isSpent()) {
+            return null;
+        }
         List<Meeting> found = new ArrayList<>(0);
         compare(first, first, found);
         index.query(boxes.get(first), second -> {
@@ -68,12 +77,18 @@ final class Crossings {
             return;
         }
         int before = found.size();
-        for (int i = 0; i < own.size(); i++) {
+        for (int i = 0; i < own.size() && !limit.isSpent(); i++) {
             int position = i;
+            limit.spend(1);
             int from = a == b ? i + 2 : 0;
             Bounds box = own.size() == 1 ? boxes.get(a) : own.get(i).bounds();
             if (from < size(b) && (a == b || box.intersects(boxes.get(b)))) {
-                candidates(b, from, box, j -> compare(a, position, b, j, before, found));
+                int[] steps = {0};
+                candidates(b, from, box, j -> {
+                    steps[0]++;
+                    compare(a, position, b, j, before, found);
+                });
+                limit.spend(steps[0]);
             }
         }
     }

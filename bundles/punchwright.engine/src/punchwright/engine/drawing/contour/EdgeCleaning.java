@@ -14,6 +14,9 @@ import punchwright.engine.geometry.Point;
 /** Clusters the ends of open pieces and drops pieces that lie exactly on another. */
 final class EdgeCleaning {
 
+    /** Curves between the same two ends that are compared with each other. */
+    private static final int MOST_COMPARED = 200;
+
     private final double toleranceMm;
     private final List<Point> places = new ArrayList<>();
     private double nearMm;
@@ -70,7 +73,7 @@ final class EdgeCleaning {
                 List<Integer> kept = keptBetween.computeIfAbsent(key[k], x -> new ArrayList<>());
                 int candidate = k;
                 boolean newKey = keys.add(PieceKey.of(pieces.get(k), toleranceMm));
-                dropped[k] = kept.stream().anyMatch(i -> same(pieces.get(i), pieces.get(candidate)));
+                dropped[k] = kept.stream().limit(MOST_COMPARED).anyMatch(i -> same(pieces.get(i), pieces.get(candidate)));
                 if (dropped[k]) {
                     places.add(pieces.get(k).middle());
                     nearMm += newKey ? pieces.get(k).lengthMm() : 0;

@@ -18,6 +18,9 @@ final class LoopCleaning {
     /** Segments of which the middle is compared; boxes, areas and lengths have been compared before. */
     private static final int MIDDLES = 8;
 
+    /** Loops about one centre and of one size that are compared with each other. */
+    private static final int MOST_COMPARED = 200;
+
     private final double toleranceMm;
     private final List<Point> dropped = new ArrayList<>();
     private final Set<PieceKey> droppedKeys = new HashSet<>();
@@ -32,17 +35,19 @@ final class LoopCleaning {
         Nodes centers = new Nodes(2 * toleranceMm);
         List<Bounds> boxes = loops.stream().map(l -> l.contour().bounds()).toList();
         boxes.forEach(b -> centers.add(b.center()));
+        Nodes sizes = new Nodes(4 * toleranceMm);
+        boxes.forEach(b -> sizes.add(new Point(b.width(), b.height())));
         int[] members = centers.members();
-        Map<Integer, List<Integer>> keptAt = new LinkedHashMap<>();
+        Map<Long, List<Integer>> keptAt = new LinkedHashMap<>();
         List<Loop> unique = new ArrayList<>();
         for (int i = 0; i < loops.size(); i++) {
             if (members[centers.find(i)] == 1) {
                 unique.add(loops.get(i));
                 continue;
             }
-            List<Integer> near = keptAt.computeIfAbsent(centers.find(i), n -> new ArrayList<>(1));
+            List<Integer> near = keptAt.computeIfAbsent((long) centers.find(i) << 32 | sizes.find(i), n -> new ArrayList<>(1));
             int candidate = i;
-            if (near.stream().anyMatch(j -> sameBox(boxes.get(candidate), boxes.get(j))
+            if (near.stream().limit(MOST_COMPARED).anyMatch(j -> sameBox(boxes.get(candidate), boxes.get(j))
                     && same(loops.get(candidate).contour(), loops.get(j).contour()))) {
                 drop(loops.get(i), near, loops);
             } else {

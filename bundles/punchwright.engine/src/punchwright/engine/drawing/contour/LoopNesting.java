@@ -19,6 +19,8 @@ import punchwright.engine.geometry.Shape;
 /** Which loop lies in which: even depths are outlines of parts, odd depths their holes. */
 final class LoopNesting {
 
+    private static final long MOST_COMPARISONS = 20_000_000;
+    private static final long WORK_PER_CORNER = 4;
     private static final double CHORD_ERROR = 0.01;
 
     private final List<Contour> loops;
@@ -28,6 +30,7 @@ final class LoopNesting {
     private final AtomicReferenceArray<InsideTest> tests;
     private final int[] depth;
     private final int[] parent;
+    private final WorkLimit limit = new WorkLimit(MOST_COMPARISONS);
 
     LoopNesting(List<Contour> loops) {
         this.loops = loops;
@@ -40,12 +43,20 @@ final class LoopNesting {
         Arrays.fill(parent, -1);
         index = new BoxIndex(boxes);
         IntStream.range(0, areas.length).parallel().forEach(this::locate);
+        if (isTangled()) {
+            Arrays.fill(depth, 0);
+        }
     }
 
     /** Writes only its own places of the arrays, so that the order of the calls does not matter. */
     private void locate(int i) {
+        if (limit.isSpent()) {
+            return;
+        }
         Point[] inner = new Point[1];
+        int[] steps = {0};
         index.query(boxes.get(i), j -> {
+            steps[0]++;
             if (j != i && isLarger(j, i)) {
                 inner[0] = inner[0] == null ? InteriorPoint.of(loops.get(i)) : inner[0];
                 if (contains(j, inner[0])) {
@@ -54,6 +65,12 @@ final class LoopNesting {
                 }
             }
         });
+        limit.spend(steps[0]);
+    }
+
+    /** Whether there was too much to compare; then nothing is decided. */
+    boolean isTangled() {
+        return limit.isSpent();
     }
 
     private boolean isLarger(int j, int i) {
@@ -64,7 +81,9 @@ final class LoopNesting {
         InsideTest test = tests.get(j);
         if (test == null) {
             test = new InsideTest(loops.get(j), CHORD_ERROR);
-            tests.set(j, test);
+            if (tests.compareAndSet(j, null, test)) {
+                limit.spend(WORK_PER_CORNER * test.corners());
+            }
         }
         return test.contains(p);
     }
@@ -86,8 +105,11 @@ final class LoopNesting {
         return IntStream.range(0, areas.length).mapToDouble(i -> depth[i] % 2 == 0 ? areas[i] : -areas[i]).sum();
     }
 
-    /** Part shapes, larger ones first; equal ones in the order of the drawing. */
+    /** Part shapes, larger ones first; equal ones in the order of the drawing; none when that is not decided. */
     List<Shape> shapes() {
+        if (isTangled()) {
+            return List.of();
+        }
         List<List<Contour>> holes = new ArrayList<>();
         loops.forEach(l -> holes.add(null));
         for (int i = 0; i < areas.length; i++) {

@@ -16,6 +16,10 @@ final class Nodes {
     /** Closer points are the same but for the digits of the file, in mm. */
     private static final double EXACT_MM = 1e-6;
 
+    /** With more points than this nearby, a new one that lies close to one of them is not kept for later comparison. */
+    private static final int CROWD = 64;
+    private static final int CROWD_SPACING = 8;
+
     private final double tolerance;
     private final double cell;
     private Point[] points = new Point[64];
@@ -49,12 +53,16 @@ final class Nodes {
         }
         points[i] = p;
         parent[i] = i;
-        joinNeighbours(i, p);
-        insert(i);
+        if (!joinNeighbours(i, p)) {
+            insert(i);
+        }
         return i;
     }
 
-    private void joinNeighbours(int i, Point p) {
+    /** Whether a crowd of points is there already and one of them so near that this one need not be kept. */
+    private boolean joinNeighbours(int i, Point p) {
+        int met = 0;
+        boolean stoodFor = false;
         long x0 = index(p.x() - tolerance);
         long x1 = index(p.x() + tolerance);
         long y0 = index(p.y() - tolerance);
@@ -62,13 +70,15 @@ final class Nodes {
         for (long x = x0; x <= x1; x++) {
             for (long y = y0; y <= y1; y++) {
                 for (int j = table[slot(x, y)]; j >= 0; j = nextInCell[j]) {
-                    join(i, j, p);
+                    stoodFor |= join(i, j, p) < tolerance / CROWD_SPACING;
+                    met++;
                 }
             }
         }
+        return met > CROWD && stoodFor;
     }
 
-    private void join(int i, int j, Point p) {
+    private double join(int i, int j, Point p) {
         double d = p.distance(points[j]);
         if (d <= tolerance) {
             if (d > EXACT_MM) {
@@ -76,6 +86,7 @@ final class Nodes {
             }
             parent[find(i)] = find(j);
         }
+        return d;
     }
 
     private long index(double v) {

@@ -2,9 +2,11 @@
 package punchwright.engine.drawing.contour;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 import punchwright.engine.geometry.Segment;
@@ -13,6 +15,7 @@ import punchwright.engine.geometry.Segment;
 final class OpenChains {
 
     private final ChainGraph graph;
+    private final Set<Integer> visited = new HashSet<>();
     private final Map<Integer, List<Integer>> atNode = new LinkedHashMap<>();
 
     private OpenChains(ChainGraph graph, List<Integer> pieces) {
@@ -58,7 +61,7 @@ final class OpenChains {
         List<Integer> stack = new ArrayList<>(List.of(start));
         while (!stack.isEmpty()) {
             int node = stack.remove(stack.size() - 1);
-            for (int k : atNode.get(node)) {
+            for (int k : visited.add(node) ? atNode.get(node) : List.<Integer>of()) {
                 if (!done[k]) {
                     done[k] = true;
                     chain.addAll(graph.pieces.get(k).directed(graph.from[k] == node));

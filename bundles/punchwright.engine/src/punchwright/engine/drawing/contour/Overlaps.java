@@ -15,6 +15,7 @@ import punchwright.engine.geometry.Segment;
 final class Overlaps {
 
     private static final int SAMPLES = 8;
+    private static final long MOST_COMPARISONS = 5_000_000;
     private static final double PARALLEL = 0.02;
 
     private final double toleranceMm;
@@ -22,6 +23,7 @@ final class Overlaps {
     private final List<Integer> owner = new ArrayList<>();
     private final BoxIndex index;
     private final boolean[] dropped;
+    private final WorkLimit limit = new WorkLimit(MOST_COMPARISONS);
 
     /**
      * @param loose pieces that belong to no contour
@@ -43,11 +45,19 @@ final class Overlaps {
                 .forEach(i -> dropped[i] = loose.get(i).segments().stream().allMatch(s -> isCovered(s, i)));
     }
 
+    /** Whether there was too much to compare; then nothing is dropped. */
+    boolean isTangled() {
+        return limit.isSpent();
+    }
+
     boolean isDropped(int loose) {
-        return dropped[loose];
+        return dropped[loose] && !limit.isSpent();
     }
 
     private boolean isCovered(Segment s, int own) {
+        if (limit.isSpent()) {
+            return false;
+        }
         for (int i = 0; i <= SAMPLES; i++) {
             double t = (double) i / SAMPLES;
             if (!isCovered(s.pointAt(t), s.tangentAt(t), own)) {
@@ -59,13 +69,16 @@ final class Overlaps {
 
     private boolean isCovered(Point p, Point direction, int own) {
         boolean[] found = {false};
+        int[] steps = {0};
         index.query(Bounds.EMPTY.including(p).grown(toleranceMm), j -> {
+            steps[0]++;
             if (!found[0] && owner.get(j) != own && (owner.get(j) < 0 || !dropped[owner.get(j)])) {
                 Segment cover = covers.get(j);
                 found[0] = cover.distance(p) <= toleranceMm
                         && Math.abs(cover.tangentAt(cover.shareNearest(p)).cross(direction)) < PARALLEL;
             }
         });
+        limit.spend(1 + steps[0]);
         return found[0];
     }
 }

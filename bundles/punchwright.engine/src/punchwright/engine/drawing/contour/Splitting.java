@@ -20,6 +20,9 @@ final class Splitting {
     private final double toleranceMm;
     private final List<Segment> segments = new ArrayList<>();
     private final List<Boolean> exact = new ArrayList<>();
+    private static final long MOST_COMPARISONS = 1_000_000;
+
+    private final WorkLimit limit = new WorkLimit(MOST_COMPARISONS);
     private final List<Point> places = new ArrayList<>();
 
     Splitting(List<Piece> loose, double toleranceMm) {
@@ -37,10 +40,14 @@ final class Splitting {
         List<Bounds> boxes = segments.stream().map(s -> s.bounds().grown(toleranceMm)).toList();
         BoxIndex index = new BoxIndex(boxes);
         List<Piece> out = new ArrayList<>();
-        for (int i = 0; i < segments.size() && places.size() <= MOST_CUTS; i++) {
+        for (int i = 0; i < segments.size() && !isTangled(); i++) {
             cut(i, boxes.get(i), index, out);
         }
-        return places.isEmpty() || places.size() > MOST_CUTS ? List.of() : out;
+        return places.isEmpty() || isTangled() ? List.of() : out;
+    }
+
+    boolean isTangled() {
+        return places.size() > MOST_CUTS || limit.isSpent();
     }
 
     List<Point> places() {
@@ -52,7 +59,8 @@ final class Splitting {
         double margin = 1.5 * toleranceMm / Math.max(s.lengthMm(), toleranceMm);
         TreeSet<Double> shares = new TreeSet<>();
         index.query(box, j -> {
-            if (j != i && shares.size() <= MOST_CUTS) {
+            if (j != i && shares.size() <= MOST_CUTS && !limit.isSpent()) {
+                limit.spend(1);
                 for (Point p : meetings(s, segments.get(j))) {
                     double t = s.shareNearest(p);
                     if (t > margin && t < 1 - margin && !isNear(shares, t, margin)) {

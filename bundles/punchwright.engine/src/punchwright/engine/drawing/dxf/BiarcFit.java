@@ -16,8 +16,10 @@ import punchwright.engine.geometry.Segment;
  */
 final class BiarcFit {
 
-    private static final int DEEPEST = 14;
+    private static final int DEEPEST = 10;
     private static final int SAMPLES = 8;
+    /** Least tolerance as a share of the size: 0.001 mm on 10 m. */
+    private static final double FINEST = 1e-7;
     private static final double STRAIGHT = 1e-9;
 
     private final SmoothCurve curve;
@@ -29,9 +31,10 @@ final class BiarcFit {
         this.toleranceMm = toleranceMm;
     }
 
-    /** Segments whose distance from the curve is at most the tolerance (at the sampled places), in order. */
+    /** Segments whose distance from the curve is at most the tolerance (at the sampled places) or 1e-7 of its size, in order. */
     static List<Segment> fit(SmoothCurve curve, double toleranceMm) {
-        BiarcFit fit = new BiarcFit(curve, toleranceMm);
+        double size = curve.at(0).distance(curve.at(0.5)) + curve.at(0.5).distance(curve.at(1));
+        BiarcFit fit = new BiarcFit(curve, Math.max(toleranceMm, FINEST * size));
         fit.fit(0, 1, 0);
         return fit.out;
     }

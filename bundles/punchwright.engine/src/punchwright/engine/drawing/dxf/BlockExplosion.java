@@ -72,7 +72,9 @@ final class BlockExplosion {
         path.add(block.name);
         long sum = block.notes.size();
         for (DrawnCurve curve : block.curves) {
-            sum += curve.curves().size();
+            for (RawCurve c : curve.curves()) {
+                sum += c.weight();
+            }
         }
         for (BlockReference insert : block.inserts) {
             sum = saturated(sum + (double) insert.copies() * innerWeight(insert, depth));

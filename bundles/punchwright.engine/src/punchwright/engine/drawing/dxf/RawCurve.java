@@ -5,4 +5,9 @@ package punchwright.engine.drawing.dxf;
 public sealed interface RawCurve permits RawLine, RawArc, RawSpline {
 
     RawCurve mapped(Frame frame);
+
+    /** How much work it is, compared with a line. */
+    default int weight() {
+        return 1;
+    }
 }

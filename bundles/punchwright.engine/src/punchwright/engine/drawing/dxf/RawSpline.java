@@ -13,6 +13,11 @@ import java.util.List;
 record RawSpline(int degree, double[] knots, List<Vec3> control, double[] weights) implements RawCurve {
 
     @Override
+    public int weight() {
+        return 8 * control.size();
+    }
+
+    @Override
     public RawSpline mapped(Frame frame) {
         return frame == Frame.IDENTITY ? this
                 : new RawSpline(degree, knots, control.stream().map(frame::point).toList(), weights);

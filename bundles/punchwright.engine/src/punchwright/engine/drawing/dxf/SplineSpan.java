@@ -42,30 +42,33 @@ final class SplineSpan implements SmoothCurve {
         int p = spline.degree();
         double[] k = spline.knots();
         double u = from + (to - from) * t;
-        double[][] d = new double[p + 1][];
+        double[] d = new double[3 * (p + 1)];
         for (int i = 0; i <= p; i++) {
-            d[i] = homogeneous(span - p + i);
+            homogeneous(span - p + i, d, 3 * i);
         }
-        double[] slope = new double[3];
+        double[] out = new double[6];
         for (int level = 1; level <= p; level++) {
             for (int i = p; i >= level; i--) {
                 double low = k[span - p + i];
                 double high = k[span + 1 + i - level];
                 double a = (u - low) / (high - low);
-                for (int c = 0; c < 3; c++) {
+                for (int c = 3 * i; c < 3 * i + 3; c++) {
                     if (level == p) {
-                        slope[c] = p * (d[i][c] - d[i - 1][c]) / (high - low);
+                        out[3 + c - 3 * i] = p * (d[c] - d[c - 3]) / (high - low);
                     }
-                    d[i][c] = (1 - a) * d[i - 1][c] + a * d[i][c];
+                    d[c] = (1 - a) * d[c - 3] + a * d[c];
                 }
             }
         }
-        return new double[] {d[p][0], d[p][1], d[p][2], slope[0], slope[1], slope[2]};
+        System.arraycopy(d, 3 * p, out, 0, 3);
+        return out;
     }
 
-    private double[] homogeneous(int i) {
+    private void homogeneous(int i, double[] into, int at) {
         double w = spline.weights()[i];
         Vec3 c = spline.control().get(i);
-        return new double[] {scaling.x(c.x()) * w, scaling.y(c.y()) * w, w};
+        into[at] = scaling.x(c.x()) * w;
+        into[at + 1] = scaling.y(c.y()) * w;
+        into[at + 2] = w;
     }
 }

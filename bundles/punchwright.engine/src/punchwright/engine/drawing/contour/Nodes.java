@@ -18,6 +18,8 @@ final class Nodes {
 
     /** With more points than this nearby, a new one that lies close to one of them is not kept for later comparison. */
     private static final int CROWD = 64;
+    /** Beyond, a double does not resolve cells, and counting them would not end. */
+    private static final double FARTHEST = 1L << 53;
     private static final int CROWD_SPACING = 8;
 
     private final double tolerance;
@@ -90,7 +92,7 @@ final class Nodes {
     }
 
     private long index(double v) {
-        return (long) Math.floor(v / cell);
+        return (long) Math.floor(Math.max(-FARTHEST, Math.min(FARTHEST, v / cell)));
     }
 
     private int slot(long x, long y) {

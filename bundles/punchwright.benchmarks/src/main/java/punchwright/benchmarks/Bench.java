@@ -2,14 +2,18 @@
 package punchwright.benchmarks;
 
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.openjdk.jmh.Main;
 import punchwright.benchmarks.feature.FeatureBench;
 import punchwright.benchmarks.layout.LayoutBench;
 
 /**
  * Starts the benchmarks. {@code layout} runs the layout search on published instances, {@code features} the recognition on
- * generated parts; any other arguments are those of JMH (a name pattern, {@code -f} forks, {@code -wi} and {@code -i} rounds).
+ * generated parts, {@code drawing [MB]} the reading of a large drawing here and with another reader; any other arguments are
+ * those of JMH (a name pattern, {@code -f} forks, {@code -wi} and {@code -i} rounds).
  */
 public final class Bench {
 
@@ -23,6 +27,22 @@ public final class Bench {
         if (arguments.length > 0 && arguments[0].equals("features")) {
             System.exit(FeatureBench.run(Arrays.asList(arguments).subList(1, arguments.length), System.out, System.err));
         }
+        if (arguments.length > 0 && arguments[0].equals("drawing")) {
+            System.exit(inSmallHeap(DrawingRatio.class, Arrays.asList(arguments).subList(1, arguments.length)));
+        }
         Main.main(arguments);
+    }
+
+    /** Runs a benchmark in a program of its own with a heap of 950 MB; gives its exit code. */
+    private static int inSmallHeap(Class<?> main, List<String> arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx950m",
+                "-cp", System.getProperty("java.class.path"), main.getName()));
+        command.addAll(arguments);
+        try {
+            return new ProcessBuilder(command).inheritIO().start().waitFor();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            return 1;
+        }
     }
 }

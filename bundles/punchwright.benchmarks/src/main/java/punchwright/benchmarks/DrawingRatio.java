@@ -32,8 +32,11 @@ public final class DrawingRatio {
             double curves = best(() -> curves(file));
             double parts = best(() -> DrawingReader.read(file, DrawingOptions.USUAL).shapes().size());
             double other = other(file);
-            System.out.printf("%d MB: to curves %.2f s, to parts %.2f s, other reader %.2f s; ratio %.1f and %.1f%n", megabytes, curves, parts,
-                    other, other / curves, other / parts);
+            System.out.printf("%d MB, heap at most %d MB%n", megabytes, Runtime.getRuntime().maxMemory() / 1_000_000);
+            System.out.printf("%-28s %10s %8s%n", "", "time s", "ratio");
+            System.out.printf("%-28s %10.2f %8.1f%n", "other reader, entities", other, 1.0);
+            System.out.printf("%-28s %10.2f %8.1f%n", "here, entities and curves", curves, other / curves);
+            System.out.printf("%-28s %10.2f %8.1f%n", "here, part shapes", parts, other / parts);
         } finally {
             Files.deleteIfExists(file);
         }

@@ -21,6 +21,7 @@ import punchwright.engine.geometry.Segment;
  */
 final class Crossings {
 
+    private static final int SPENT_AT_ONCE = 1000;
     private static final long MOST_COMPARISONS = 5_000_000;
     /** Contours with fewer segments are compared segment by segment. */
     private static final int FEW = 12;
@@ -77,19 +78,27 @@ final class Crossings {
             return;
         }
         int before = found.size();
+        int[] steps = {0};
         for (int i = 0; i < own.size() && !limit.isSpent(); i++) {
             int position = i;
-            limit.spend(1);
             int from = a == b ? i + 2 : 0;
             Bounds box = own.size() == 1 ? boxes.get(a) : own.get(i).bounds();
             if (from < size(b) && (a == b || box.intersects(boxes.get(b)))) {
-                int[] steps = {0};
                 candidates(b, from, box, j -> {
                     steps[0]++;
                     compare(a, position, b, j, before, found);
                 });
-                limit.spend(steps[0]);
             }
+            spend(steps, i + 1 == own.size() ? 1 : SPENT_AT_ONCE);
+        }
+    }
+
+    /** Counts work in larger portions, so that threads do not wait for each other. */
+    private void spend(int[] steps, int portion) {
+        steps[0]++;
+        if (steps[0] >= portion) {
+            limit.spend(steps[0]);
+            steps[0] = 0;
         }
     }
 

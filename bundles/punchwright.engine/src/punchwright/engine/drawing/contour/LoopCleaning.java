@@ -2,6 +2,7 @@
 package punchwright.engine.drawing.contour;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,9 +36,8 @@ final class LoopCleaning {
         Nodes centers = new Nodes(2 * toleranceMm);
         List<Bounds> boxes = loops.stream().map(l -> l.contour().bounds()).toList();
         boxes.forEach(b -> centers.add(b.center()));
-        Nodes sizes = new Nodes(4 * toleranceMm);
-        boxes.forEach(b -> sizes.add(new Point(b.width(), b.height())));
         int[] members = centers.members();
+        int[] sizes = sizes(boxes, centers, members);
         Map<Long, List<Integer>> keptAt = new LinkedHashMap<>();
         List<Loop> unique = new ArrayList<>();
         for (int i = 0; i < loops.size(); i++) {
@@ -45,7 +45,7 @@ final class LoopCleaning {
                 unique.add(loops.get(i));
                 continue;
             }
-            List<Integer> near = keptAt.computeIfAbsent((long) centers.find(i) << 32 | sizes.find(i), n -> new ArrayList<>(1));
+            List<Integer> near = keptAt.computeIfAbsent((long) centers.find(i) << 32 | sizes[i], n -> new ArrayList<>(1));
             int candidate = i;
             if (near.stream().limit(MOST_COMPARED).anyMatch(j -> sameBox(boxes.get(candidate), boxes.get(j))
                     && same(loops.get(candidate).contour(), loops.get(j).contour()))) {
@@ -56,6 +56,16 @@ final class LoopCleaning {
             }
         }
         return unique;
+    }
+
+    /** Loops of one size have one number; only those that share their centre with others are looked at. */
+    private int[] sizes(List<Bounds> boxes, Nodes centers, int[] members) {
+        int[] position = new int[boxes.size()];
+        Nodes sizes = new Nodes(4 * toleranceMm);
+        for (int i = 0; i < position.length; i++) {
+            position[i] = members[centers.find(i)] == 1 ? -1 : sizes.add(new Point(boxes.get(i).width(), boxes.get(i).height()));
+        }
+        return Arrays.stream(position).map(p -> p < 0 ? 0 : sizes.find(p)).toArray();
     }
 
     private void drop(Loop loop, List<Integer> near, List<Loop> loops) {

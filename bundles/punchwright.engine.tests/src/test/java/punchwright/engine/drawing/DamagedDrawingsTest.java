@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
  */
 class DamagedDrawingsTest {
 
-    private static final int FEW = 1500;
+    private static final int FEW = 400;
     private static final double LONGEST_S = 10;
 
     private final List<String> wrong = new ArrayList<>();

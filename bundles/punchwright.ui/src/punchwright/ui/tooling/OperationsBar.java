@@ -85,11 +85,12 @@ final class OperationsBar extends Composite {
         pin.setEnabled(name != null);
         forbid.setEnabled(name != null);
         release.setEnabled(canRelease);
-        getParent().layout(true);
+        pin.requestLayout();
+        forbid.requestLayout();
     }
 
     void busy(boolean working) {
         busy.setText(working ? Texts.of("operations.working") : "");
-        getParent().layout(true);
+        busy.requestLayout();
     }
 }

@@ -173,13 +173,14 @@ public final class OperationsPage extends Composite {
         keptTab.setText(Texts.of("operations.wishes.count", part.getWishes().size()));
         if (weighing == null) {
             summary.setText(result.error());
+            scene = null;
             canvas.setScene(Scene.EMPTY);
             lines.setRows(List.of());
             lineSelected(null);
         } else {
             summary.setText(OperationsSummary.of(weighing, currency()));
-            picture();
-            showLines();
+            picture(result.scene());
+            showLines(result.lines());
             loading.show(Loadings.of(weighing, library().orElseThrow(), bar.machine()), bar.machine());
             showFindings();
         }
@@ -187,9 +188,9 @@ public final class OperationsPage extends Composite {
         weighed++;
     }
 
-    private void picture() {
+    private void picture(FeatureScene now) {
         boolean first = scene == null;
-        scene = new FeatureScene(weighing, library().orElseThrow().getTools());
+        scene = now;
         if (first) {
             canvas.setScene(scene.scene());
         } else {
@@ -197,8 +198,7 @@ public final class OperationsPage extends Composite {
         }
     }
 
-    private void showLines() {
-        List<FeatureLine> now = FeatureLines.of(weighing);
+    private void showLines(List<FeatureLine> now) {
         Set<Integer> before = new LinkedHashSet<>();
         lines.selection().forEach(l -> before.addAll(l.numbers()));
         lines.setRows(now);

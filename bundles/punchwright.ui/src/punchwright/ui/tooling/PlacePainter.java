@@ -37,7 +37,7 @@ final class PlacePainter {
     private static final int PAD_PX = 8;
     private static final int BALLOON_PX = 22;
     private static final int HIGH_PERCENT = 80;
-    private static final int SHORT_NAME = 4;
+    private static final int SHORT_NAME = 3;
 
     private final GC gc;
     private final double pxPerMm;

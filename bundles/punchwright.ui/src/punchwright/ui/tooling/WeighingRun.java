@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.tooling;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -30,9 +32,15 @@ final class WeighingRun {
      * What came out.
      *
      * @param weighing the choice; null when the part cannot be read
+     * @param lines    lines of the table
+     * @param scene    the picture; null when the part cannot be read
      * @param error    why it cannot be read, with the way out; empty when it can
      */
-    record Result(PartWeighing weighing, String error) {
+    record Result(PartWeighing weighing, List<FeatureLine> lines, FeatureScene scene, String error) {
+
+        private static Result failed(String why) {
+            return new Result(null, List.of(), null, why);
+        }
     }
 
     /** Starts with the records as they are now; {@code then} gets the result on the UI thread unless another start came between. */
@@ -65,13 +73,14 @@ final class WeighingRun {
     private static Result weigh(Library library, Part part, Machine machine, WorkspacePaths paths, PartWeighing before,
             IProgressMonitor monitor) {
         try {
-            return new Result(new PartTooling(library, paths).weigh(part, machine, before, new MonitorProgress(monitor, Background.TICKS)), "");
+            PartWeighing weighing = new PartTooling(library, paths).weigh(part, machine, before, new MonitorProgress(monitor, Background.TICKS));
+            return new Result(weighing, FeatureLines.of(weighing), new FeatureScene(weighing, library.getTools()), "");
         } catch (CancelledException e) {
             throw new OperationCanceledException();
         } catch (InputException e) {
-            return new Result(null, e.finding().message() + " " + e.finding().remedy());
+            return Result.failed(e.finding().message(Locale.getDefault()) + " " + e.finding().remedy(Locale.getDefault()));
         } catch (IllegalArgumentException e) {
-            return new Result(null, Texts.of("part.badShape", String.valueOf(e.getMessage())));
+            return Result.failed(Texts.of("part.badShape", String.valueOf(e.getMessage())));
         }
     }
 }

@@ -31,11 +31,13 @@ final class FormFit {
     private static final double CORNER_MM = 0.05;
     private static final double SHARP = Math.cos(Math.toRadians(10));
 
+    private final Contour drawn;
     private final List<Point> onCurve = new ArrayList<>();
     private final List<Point> insideLines = new ArrayList<>();
 
     /** @param drawn the contour as it is drawn */
     FormFit(Contour drawn) {
+        this.drawn = drawn;
         for (Segment s : drawn.segments()) {
             onCurve.add(s.start());
             for (double t : s instanceof Arc ? ARC_SHARES : LINE_SHARES) {
@@ -47,7 +49,9 @@ final class FormFit {
     /** The better fit; the match itself when it is exact already or nothing is gained. */
     Match improved(Match match) {
         Match first = improvedOnce(match);
-        return first == match ? match : improvedOnce(first);
+        Match second = first == match ? match : improvedOnce(first);
+        Match byCorners = match.kind() == FeatureKind.TRIANGLE ? TriangleFit.of(drawn, second, CORNER_MM) : null;
+        return byCorners != null ? byCorners : second;
     }
 
     private Match improvedOnce(Match match) {

@@ -219,13 +219,14 @@ public final class PartComparison {
                 && p.centers().stream().allMatch(c -> centers.stream().anyMatch(d -> d.distance(c) < PLACE_MM));
     }
 
-    /** Rows and columns of a grid may change their parts. */
+    /** Rows and columns of a grid may change their parts: the better reading counts, numbers and pitches together. */
     private static double pitchError(TruePattern p, Pattern f) {
-        boolean turned = p.kind() == Pattern.Kind.GRID && Math.abs(f.pitchMm() - p.pitchMm()) > Math.abs(f.pitchMm() - p.rowPitchMm());
-        double along = turned ? p.rowPitchMm() : p.pitchMm();
-        double across = turned ? p.pitchMm() : p.rowPitchMm();
-        boolean counts = turned ? f.columns() == p.rows() && f.rows() == p.columns() : f.columns() == p.columns() && f.rows() == p.rows();
-        return counts || p.kind() == Pattern.Kind.GRID && p.pitchMm() == p.rowPitchMm()
-                ? Math.max(Math.abs(f.pitchMm() - along), Math.abs(f.rowPitchMm() - across)) : 1;
+        double straight = pitchError(f, p.columns(), p.rows(), p.pitchMm(), p.rowPitchMm());
+        return p.kind() == Pattern.Kind.GRID ? Math.min(straight, pitchError(f, p.rows(), p.columns(), p.rowPitchMm(), p.pitchMm())) : straight;
+    }
+
+    private static double pitchError(Pattern f, int columns, int rows, double pitchMm, double rowPitchMm) {
+        return f.columns() == columns && f.rows() == rows
+                ? Math.max(Math.abs(f.pitchMm() - pitchMm), Math.abs(f.rowPitchMm() - rowPitchMm)) : 1;
     }
 }

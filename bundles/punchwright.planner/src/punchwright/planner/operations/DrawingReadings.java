@@ -19,15 +19,15 @@ import punchwright.engine.drawing.LayerState;
 /**
  * One drawing read in the ways that its record compares.
  *
- * @param toBeMade   by the usual layer rules
+ * @param toBeMade   by the layer rules of the workspace, without one by the usual ones
  * @param everything every layer cut, hidden ones too
  * @param visible    every layer cut but those that are off or frozen; empty when no curve lies on such a layer
  */
 record DrawingReadings(String file, DrawingResult toBeMade, DrawingResult everything, Optional<DrawingResult> visible) {
 
     /** @throws DrawingException when the file cannot be read as a drawing at all */
-    static DrawingReadings survey(Path file) throws DrawingException {
-        return of(file, DrawingReader.survey(file, DrawingOptions.USUAL));
+    static DrawingReadings survey(Path file, DrawingOptions options) throws DrawingException {
+        return of(file, DrawingReader.survey(file, options));
     }
 
     /** @param toBeMade the file as it was read before */

@@ -19,7 +19,10 @@ import punchwright.engine.feature.FeatureRecognition;
 import punchwright.engine.feature.FeatureSet;
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Shape;
+import punchwright.model.files.Workspace;
+import punchwright.model.files.WorkspacePaths;
 import punchwright.model.plan.Finding;
+import punchwright.planner.convert.ShopLayerRules;
 import punchwright.planner.plans.PlanWriter;
 
 /** Reads drawings and tells what parts and features they show. */
@@ -50,7 +53,7 @@ final class ImportOperation implements ShopOperation {
         if (call.words().isEmpty()) {
             throw new UsageException("import takes at least one file or folder");
         }
-        Reading reading = new Reading();
+        Reading reading = new Reading(options(call.workspace()));
         for (String word : call.words()) {
             for (Path file : files(Path.of(word))) {
                 call.progress().check();
@@ -59,6 +62,16 @@ final class ImportOperation implements ShopOperation {
             }
         }
         return reading.outcome();
+    }
+
+    /** By the layer rules of the workspace, where there is one. */
+    private static DrawingOptions options(Path workspace) throws IOException {
+        if (!Files.exists(workspace.resolve(WorkspacePaths.LIBRARY))) {
+            return DrawingOptions.USUAL;
+        }
+        try (Workspace shop = Workspace.open(workspace, Workspace.Access.READ)) {
+            return DrawingOptions.USUAL.withLayerRules(ShopLayerRules.of(shop.library()));
+        }
     }
 
     private static List<Path> files(Path given) throws IOException {
@@ -76,11 +89,16 @@ final class ImportOperation implements ShopOperation {
         private final List<String> lines = new ArrayList<>();
         private final List<Finding> findings = new ArrayList<>();
         private final List<Map<String, Object>> records = new ArrayList<>();
+        private final DrawingOptions options;
         private boolean refused;
+
+        Reading(DrawingOptions options) {
+            this.options = options;
+        }
 
         void read(Path file) {
             try {
-                DrawingResult made = DrawingReader.read(file, DrawingOptions.USUAL);
+                DrawingResult made = DrawingReader.read(file, options);
                 findings.addAll(PlanWriter.findings(made.findings()));
                 records.add(DrawingRecord.of(DrawingReadings.of(file, made), List.of()));
                 lines.add(String.format(Locale.ROOT, "%s: %d parts, %d closed contours, %d open chains", file,
@@ -102,9 +120,9 @@ final class ImportOperation implements ShopOperation {
         }
 
         /** Figures of a drawing that gives no part, where it can be read at all. */
-        private static Map<String, Object> record(Path file, List<punchwright.engine.finding.Finding> why) {
+        private Map<String, Object> record(Path file, List<punchwright.engine.finding.Finding> why) {
             try {
-                return DrawingRecord.of(DrawingReadings.survey(file), why);
+                return DrawingRecord.of(DrawingReadings.survey(file, options), why);
             } catch (DrawingException e) {
                 return DrawingRecord.refused(file.toString(), why);
             }

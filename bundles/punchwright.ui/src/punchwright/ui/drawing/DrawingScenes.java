@@ -12,8 +12,10 @@ import punchwright.engine.drawing.UncutLine;
 import punchwright.engine.finding.Finding;
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
 import punchwright.engine.geometry.Shape;
+import punchwright.planner.convert.PartPick;
 import punchwright.ui.part.PartShapes;
 import punchwright.ui.sheet.DrawnLines;
 import punchwright.ui.sheet.DrawnLines.Stroke;
@@ -53,7 +55,8 @@ public final class DrawingScenes {
             number++;
             for (PartGroup.Copy copy : group.copies()) {
                 Shape shape = drawing.shapes().get(copy.position());
-                pieces.add(Scene.Piece.of(number, Integer.toString(number), PartShapes.outlines(shape, chord)));
+                Point label = PartPick.inside(shape);
+                pieces.add(Scene.Piece.labelled(number, Integer.toString(number), PartShapes.outlines(shape, chord), label.x(), label.y()));
             }
         }
         return pieces;

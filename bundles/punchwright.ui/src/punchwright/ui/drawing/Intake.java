@@ -15,6 +15,7 @@ import punchwright.engine.drawing.LayerRules;
 import punchwright.model.shop.LayerRule;
 import punchwright.model.shop.Library;
 import punchwright.model.shop.Material;
+import punchwright.model.work.DrawnShape;
 import punchwright.planner.convert.DrawingStore;
 import punchwright.planner.convert.ShopLayerRules;
 
@@ -37,6 +38,14 @@ public final class Intake {
     /** Finds the drawings in files and below folders and reads them, beside the window. */
     public void add(List<Path> filesAndFolders) {
         reader.find(filesAndFolders);
+    }
+
+    /** Reads one drawing in the way in which a part reads it already. */
+    public IntakeDrawing add(Path file, DrawnShape choice) {
+        IntakeDrawing drawing = new IntakeDrawing(file, EcoreUtil.copy(choice));
+        drawings.put(file, drawing);
+        reader.read(List.of(drawing));
+        return drawing;
     }
 
     void found(List<Path> files) {

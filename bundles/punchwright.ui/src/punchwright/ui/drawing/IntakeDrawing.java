@@ -29,7 +29,7 @@ public final class IntakeDrawing {
     }
 
     private final Path file;
-    private final DrawnShape choice = WorkFactory.eINSTANCE.createDrawnShape();
+    private final DrawnShape choice;
     private State state = State.WAITING;
     private List<IntakePart> parts = List.of();
     private Finding refusal;
@@ -39,7 +39,12 @@ public final class IntakeDrawing {
     private SoftReference<DrawingReading> kept = new SoftReference<>(null);
 
     IntakeDrawing(Path file) {
+        this(file, WorkFactory.eINSTANCE.createDrawnShape());
+    }
+
+    IntakeDrawing(Path file, DrawnShape choice) {
         this.file = file;
+        this.choice = choice;
     }
 
     /** The file. */

@@ -37,6 +37,7 @@ public final class ReadingEditor extends Composite {
     private IntakeDrawing drawing;
     private DrawingReading shown;
     private boolean sameDrawing;
+    private Runnable onPart = () -> { };
 
     /** @param several whether the drawing is one of many, so that its unit and layers can be taken for all */
     public ReadingEditor(Composite parent, Intake intake, boolean several) {
@@ -59,7 +60,7 @@ public final class ReadingEditor extends Composite {
         findings = new FindingList(tabs);
         layers = new LayerList(tabs, intake);
         parts = new FoundParts(tabs);
-        tab("place.findings", findings.table().control());
+        tab("place.findings", findings);
         tab("intake.layers", layers);
         tab("place.parts", parts);
         sash.setWeights(60, 40);
@@ -81,12 +82,16 @@ public final class ReadingEditor extends Composite {
                 tabs.setSelection(0);
             }
         });
-        parts.onSelect(p -> canvas.selectPiece(p == null ? 0 : p.found().number()));
+        parts.onSelect(p -> {
+            canvas.selectPiece(p == null ? 0 : p.found().number());
+            onPart.run();
+        });
         canvas.onPiece(number -> {
             parts.mark(number);
             if (number > 0) {
                 tabs.setSelection(2);
             }
+            onPart.run();
         });
         parts.onTake(intake::changed);
     }
@@ -125,6 +130,9 @@ public final class ReadingEditor extends Composite {
         tabs.getItem(0).setText(Texts.of("intake.tab", Texts.of("place.findings"), all.size()));
         tabs.getItem(1).setText(Texts.of("intake.tab", Texts.of("intake.layers"), layers.table().totalCount()));
         tabs.getItem(2).setText(Texts.of("intake.tab", Texts.of("place.parts"), parts.table().totalCount()));
+        if (!sameDrawing) {
+            tabs.setSelection(all.isEmpty() && parts.table().totalCount() > 1 ? 2 : all.isEmpty() ? 1 : 0);
+        }
         if (reading == null || reading.drawing() == null) {
             picture(Scene.EMPTY);
             facts.setText(drawing == null ? "" : drawing.stateText().replace("&", "&&"));
@@ -161,6 +169,11 @@ public final class ReadingEditor extends Composite {
     private static String facts(DrawingResult d) {
         return Texts.of("intake.facts", d.loops().size(), d.openChains().size(), Numbers.fixed(d.cutLengthMm(), 0),
                 Numbers.fixed(d.areaMm2() / 100, 1));
+    }
+
+    /** Told when another part is selected. */
+    public void onPart(Runnable what) {
+        onPart = what;
     }
 
     /** The number of the selected part, 0 for none. */

@@ -11,7 +11,6 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.emf.common.command.AbstractCommand;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
@@ -22,16 +21,12 @@ import punchwright.engine.planning.CancelledException;
 import punchwright.engine.planning.Progress;
 import punchwright.model.edit.Edits;
 import punchwright.model.shop.LayerRule;
-import punchwright.model.shop.Library;
 import punchwright.model.shop.Named;
-import punchwright.model.shop.ShopPackage;
 import punchwright.model.work.Order;
-import punchwright.planner.convert.ShopLayerRules;
 import punchwright.planner.intake.NewPart;
 import punchwright.planner.intake.TakeIn;
 import punchwright.ui.editor.FileInput;
 import punchwright.ui.job.Messages;
-import punchwright.ui.session.OpenFile;
 import punchwright.ui.session.Session;
 import punchwright.ui.text.Texts;
 
@@ -101,45 +96,8 @@ public final class TakenIn extends AbstractCommand {
     /** Puts it on the session's stack, so that it can be undone, and the rules into the library. */
     void enter() {
         session.made().execute(this);
-        keepRules();
+        KeptRules.enter(session, keptRules);
         Session.changed();
-    }
-
-    /** Rules go before those of the shop; the library is saved when nothing else in it waits to be saved. */
-    private void keepRules() {
-        if (keptRules.isEmpty()) {
-            return;
-        }
-        Library library = session.workspace().library();
-        OpenFile file = session.fileOf(library);
-        boolean clean = !file.isDirty();
-        if (library.getLayerRules().isEmpty()) {
-            ShopLayerRules.usual(java.util.Locale.getDefault()).forEach(r -> file.run(Edits.add(file.domain(), library,
-                    ShopPackage.Literals.LIBRARY__LAYER_RULES, r)));
-        }
-        for (int i = keptRules.size() - 1; i >= 0; i--) {
-            LayerRule rule = EcoreUtil.copy(keptRules.get(i));
-            rule.setId(freeId(library, rule));
-            file.run(AddCommand.create(file.domain(), library, ShopPackage.Literals.LIBRARY__LAYER_RULES, List.of(rule), 0));
-        }
-        if (clean) {
-            try {
-                file.save();
-            } catch (IOException e) {
-                Messages.show(null, e);
-            }
-        }
-    }
-
-    private static String freeId(Library library, LayerRule rule) {
-        Set<String> taken = new LinkedHashSet<>();
-        library.eAllContents().forEachRemaining(o -> taken.add(EcoreUtil.getID(o)));
-        String stem = "layer-" + rule.getMeaning().getName().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
-        String id = stem;
-        for (int n = 2; taken.contains(id); n++) {
-            id = stem + "-" + n;
-        }
-        return id;
     }
 
     @Override

@@ -40,7 +40,7 @@ final class UnitBar extends Composite {
         unit = new Combo(this, SWT.READ_ONLY);
         Accessibles.name(unit, Texts.of("unit.name"));
         unit.setData("field", "unit");
-        GridDataFactory.fillDefaults().hint(330, SWT.DEFAULT).applyTo(unit);
+        GridDataFactory.fillDefaults().hint(400, SWT.DEFAULT).applyTo(unit);
         unit.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> choose(UNITS[unit.getSelectionIndex()])));
         why = new Label(this, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(why);

@@ -9,6 +9,7 @@ import org.eclipse.jface.dialogs.IInputValidator;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
+import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchWindow;
 
@@ -20,6 +21,7 @@ import punchwright.model.work.WorkFactory;
 import punchwright.ui.editor.Editors;
 import punchwright.ui.editor.FileInput;
 import punchwright.ui.form.Uses;
+import punchwright.ui.part.NewPartWizard;
 import punchwright.ui.session.Session;
 import punchwright.ui.text.Texts;
 
@@ -59,9 +61,11 @@ public final class NewRecords {
     /** Asks for what a part needs and makes one without a drawing. */
     public static void part(IWorkbenchWindow window) {
         Session session = Session.current().orElseThrow();
-        PartDialog dialog = new PartDialog(window.getShell(), session, null);
+        WizardDialog dialog = NewPartWizard.dialog(window.getShell(), session);
+        dialog.create();
+        NewPartWizard wizard = (NewPartWizard) dialog.getCurrentPage().getWizard();
         if (dialog.open() == Window.OK) {
-            put(window, session, dialog.part());
+            put(window, session, wizard.part());
         }
     }
 

@@ -1,37 +1,31 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.part;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.emf.ecore.EReference;
-import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
 
-import punchwright.engine.drawing.LayerRules;
 import punchwright.model.shop.Library;
 import punchwright.model.work.Assembly;
 import punchwright.model.work.Item;
+import punchwright.model.work.DrawnShape;
 import punchwright.model.work.Part;
+import punchwright.model.work.PartShape;
 import punchwright.model.work.WorkPackage;
+import punchwright.ui.drawing.FindingList;
 import punchwright.ui.editor.FileEditor;
 import punchwright.ui.form.ChildList;
 import punchwright.ui.form.FieldGroup;
 import punchwright.ui.form.Fields;
 import punchwright.ui.form.ObjectForm;
-import punchwright.ui.job.Background;
 import punchwright.ui.session.Session;
-import punchwright.ui.sheet.Scene;
 import punchwright.ui.sheet.SheetCanvas;
-import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
 import punchwright.ui.tooling.OperationsPage;
 
@@ -41,11 +35,10 @@ public final class PartEditor extends FileEditor {
     /** The identifier in plugin.xml. */
     public static final String ID = "punchwright.ui.part";
 
-    private SheetCanvas canvas;
+    private PartView view;
+    private ObjectForm shapeForm;
     private OperationsPage operations;
-    private Label status;
     private ObjectForm form;
-    private int drawn;
 
     private Item item() {
         return (Item) file().root();
@@ -62,17 +55,12 @@ public final class PartEditor extends FileEditor {
         page(pages, "part.page", sash);
         operations = new OperationsPage(pages, file(), part);
         page(pages, "operations.page", operations);
-        Composite left = new Composite(sash, SWT.NONE);
-        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(left);
-        canvas = new SheetCanvas(left, Texts.of("part.picture"));
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas);
-        status = new Label(left, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).indent(8, 2).hint(200, 40).applyTo(status);
+        view = new PartView(sash, part);
         SashForm right = new SashForm(sash, SWT.VERTICAL);
         form = partForm(right);
         if (part.getShape() != null) {
-            ObjectForm shape = shapeForm(right, part);
-            shape.onShow(this::draw);
+            shapeForm = shapeForm(right, part);
+            shapeForm.onShow(this::draw);
             right.setWeights(55, 45);
         }
         sash.setWeights(55, 45);
@@ -119,6 +107,9 @@ public final class PartEditor extends FileEditor {
             list(made, holes, "shape 80", "sizeMm:2 70", "widthMm:2 70", "xMm:2 70", "yMm:2 70", "countX 50", "countY 50", "pitchXMm:2 70",
                     "pitchYMm:2 70");
         }
+        if (part.getShape() instanceof DrawnShape) {
+            list(made, WorkPackage.Literals.DRAWN_SHAPE__LAYER_RULES, "layerPatterns 150", "lineTypePatterns 90", "colour 60", "meaning 110");
+        }
         made.setInput(file(), part.getShape());
         return made;
     }
@@ -136,35 +127,27 @@ public final class PartEditor extends FileEditor {
         new ChildList(owner, list, currency(), Fields.columns(list.getEReferenceType(), currency(), columns));
     }
 
-    /** Draws the part as it is now; the reading is done beside the window, on a copy. */
+    /** Draws the part as it is now; another shape, as after reading the drawing again, goes into the form as well. */
     private void draw() {
-        if (canvas == null) {
+        if (view == null) {
             return;
         }
-        Part copy = EcoreUtil.copy((Part) item());
-        int turn = ++drawn;
-        Session session = Session.current().orElseThrow();
-        LayerRules rules = session.layerRules();
-        Background.start(Texts.of("job.picture", copy.getName()), monitor -> PartPicture.read(copy, session.workspace().paths(), rules),
-                picture -> show(picture, turn));
-    }
-
-    private void show(PartPicture picture, int turn) {
-        if (canvas.isDisposed() || turn != drawn) {
+        PartShape shape = ((Part) item()).getShape();
+        if (shapeForm != null && shape != null && shapeForm.object() != shape && shapeForm.object().eClass() == shape.eClass()) {
+            shapeForm.setInput(file(), shape);
             return;
         }
-        List<Scene.Piece> pieces = new ArrayList<>();
-        if (!picture.contours().isEmpty()) {
-            pieces.add(Scene.Piece.of(1, item().getName(), picture.contours()));
-        }
-        canvas.setScene(new Scene(0, 0, pieces, List.of(), List.of(), List.of(), List.of()));
-        status.setText(picture.error().isEmpty() ? Texts.of("part.facts", picture.contours().size() - 1,
-                Numbers.fixed(picture.areaMm2() / 100, 1), Numbers.fixed(picture.cutLengthMm(), 0)) : picture.error());
+        view.draw();
     }
 
     /** The picture. */
     public SheetCanvas canvas() {
-        return canvas;
+        return view.canvas();
+    }
+
+    /** What was noticed in the part's drawing. */
+    public FindingList drawingFindings() {
+        return view.findings();
     }
 
     @Override

@@ -39,12 +39,20 @@ public record Scene(double lengthMm, double widthMm, List<Piece> parts, List<Hit
      * @param label    name of the part
      * @param contours outer contour first, then the openings
      * @param box      bounds of the outer contour
+     * @param labelX   where the middle of the label stands
+     * @param labelY   the same
      */
-    public record Piece(int number, String label, List<Outline> contours, double[] box) {
+    public record Piece(int number, String label, List<Outline> contours, double[] box, double labelX, double labelY) {
 
-        /** A piece with its box worked out. */
+        /** A piece with its label in the middle of its box. */
         public static Piece of(int number, String label, List<Outline> contours) {
-            return new Piece(number, label, contours, contours.isEmpty() ? new double[4] : contours.get(0).bounds());
+            double[] box = contours.isEmpty() ? new double[4] : contours.get(0).bounds();
+            return new Piece(number, label, contours, box, (box[0] + box[2]) / 2, (box[1] + box[3]) / 2);
+        }
+
+        /** A piece with its label at a place. */
+        public static Piece labelled(int number, String label, List<Outline> contours, double x, double y) {
+            return new Piece(number, label, contours, contours.isEmpty() ? new double[4] : contours.get(0).bounds(), x, y);
         }
     }
 

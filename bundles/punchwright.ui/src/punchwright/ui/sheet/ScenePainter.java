@@ -115,8 +115,8 @@ public final class ScenePainter {
         if (size.x + 8 > (box[2] - box[0]) * view.pxPerMm() || size.y + 8 > (box[3] - box[1]) * view.pxPerMm()) {
             return;
         }
-        int x = view.px((box[0] + box[2]) / 2) - size.x / 2;
-        int y = view.py((box[1] + box[3]) / 2) - size.y / 2;
+        int x = view.px(piece.labelX()) - size.x / 2;
+        int y = view.py(piece.labelY()) - size.y / 2;
         gc.setBackground(Inks.of(Ink.PART));
         gc.fillRectangle(x - 3, y, size.x + 6, size.y);
         gc.setForeground(Inks.of(Ink.PENCIL));

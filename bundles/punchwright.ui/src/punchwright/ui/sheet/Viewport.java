@@ -10,8 +10,8 @@ package punchwright.ui.sheet;
  */
 public record Viewport(double pxPerMm, double left, double top) {
 
-    /** Smallest scale, px/mm. */
-    public static final double SMALLEST = 0.01;
+    /** Smallest scale, px/mm: shows a drawing that is a kilometre long by mistake of its unit. */
+    public static final double SMALLEST = 1e-6;
     /** Largest scale, px/mm. */
     public static final double LARGEST = 400;
 

@@ -26,8 +26,8 @@ public final class DrawingFiles {
     }
 
     /**
-     * The drawings named, and those below folders, each once; a file that is named counts whatever its ending. A folder that cannot
-     * be listed is passed over with what is below it.
+     * The drawings named, and those below folders, each once; a file that is named counts whatever its ending. A folder that
+     * cannot be listed is passed over with what is below it.
      *
      * @param stopped asked between files whether to stop
      */

@@ -55,7 +55,8 @@ public record DrawingReading(DrawingResult drawing, List<FoundPart> parts, List<
         List<FoundPart> parts = new ArrayList<>();
         for (PartGroup group : PartCounting.groups(drawing.shapes())) {
             Bounds box = group.shape().bounds();
-            parts.add(new FoundPart(parts.size() + 1, PartPick.inside(group.shape()), group.count(), (int) group.mirrored(), box.width(),
+            parts.add(new FoundPart(parts.size() + 1, PartPick.inside(group.shape()), group.count(), (int) group.mirrored(),
+                    box.width(),
                     box.height(), group.shape().areaMm2(), group.shape().holes().size()));
         }
         return parts;

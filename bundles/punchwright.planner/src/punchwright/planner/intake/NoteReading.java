@@ -15,15 +15,17 @@ import java.util.stream.Stream;
 import punchwright.model.shop.Material;
 
 /**
- * What the notes of a drawing may say about material, thickness and quantity: offered to the person, never taken by itself. Forms as
- * drawings carry them [common practice, no source].
+ * What the notes of a drawing may say about material, thickness and quantity: offered to the person, never taken by itself.
+ * Forms as drawings carry them [common practice, no source].
  */
 public final class NoteReading {
 
     private static final String FIGURE = "(\\d{1,4}(?:[.,]\\d{1,4})?)";
     private static final Pattern THICKNESS = Pattern.compile(
-            "(?<![\\p{L}\\d])(?:t|s|thk|thickness|dicke|blechdicke|st\u00e4rke|blechst\u00e4rke)\\s*[.:=]?\\s*" + FIGURE + "(?![\\d.,]*\\d|\\s*\u00b0|\\s*[xX\u00d7])"
-            + "|(?<![\\d.,])" + FIGURE + "\\s*mm\\s*(?:thk|thick|dick|stark)(?!\\p{L})", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+            "(?<![\\p{L}\\d])(?:t|s|thk|thickness|dicke|blechdicke|st\u00e4rke|blechst\u00e4rke)\\s*[.:=]?\\s*" + FIGURE
+                    + "(?![\\d.,]*\\d|\\s*\u00b0|\\s*[xX\u00d7])"
+            + "|(?<![\\d.,])" + FIGURE + "\\s*mm\\s*(?:thk|thick|dick|stark)(?!\\p{L})",
+                    Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     private static final Pattern QUANTITY = Pattern.compile(
             "(?<![\\p{L}\\d])(?:qty|quantity|pcs|pieces|stk|st\u00fcck|st\u00fcckzahl|anzahl|menge)\\s*[.:=]?\\s*(\\d{1,6})(?![.,]?\\d)"
             + "|(?<![\\p{L}\\d.,])(\\d{1,6})\\s*(?:x\\b|off\\b|pcs|pieces|stk|st\u00fcck)(?!\\s*\\d)",
@@ -34,7 +36,8 @@ public final class NoteReading {
 
     /** The thickness in mm, when all notes that name one agree. */
     public static OptionalDouble thicknessMm(List<String> notes) {
-        List<Double> said = figures(THICKNESS, notes, s -> Double.valueOf(s.replace(',', '.'))).filter(t -> t > 0 && t <= 30).distinct()
+        List<Double> said = figures(THICKNESS, notes, s -> Double.valueOf(s.replace(',', '.'))).filter(t -> t > 0 && t <= 30)
+                .distinct()
                 .toList();
         return said.size() == 1 ? OptionalDouble.of(said.get(0)) : OptionalDouble.empty();
     }
@@ -68,8 +71,10 @@ public final class NoteReading {
 
     /** As a word of its own, whatever the case and the spaces. */
     private static boolean stands(String name, List<String> notes) {
-        Pattern word = Pattern.compile("(?<![\\p{L}\\d])" + Stream.of(name.strip().split("[\\s_-]+|(?<=\\p{L})(?=\\d)")).map(Pattern::quote)
-                .reduce((a, b) -> a + "[\\s_-]*" + b).orElse("") + "(?![\\p{L}\\d])", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+        Pattern word = Pattern.compile("(?<![\\p{L}\\d])" + Stream.of(name.strip().split("[\\s_-]+|(?<=\\p{L})(?=\\d)"))
+                .map(Pattern::quote)
+                .reduce((a, b) -> a + "[\\s_-]*" + b).orElse("") + "(?![\\p{L}\\d])",
+                        Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
         return notes.stream().anyMatch(n -> word.matcher(n.toLowerCase(Locale.ROOT)).find());
     }
 }

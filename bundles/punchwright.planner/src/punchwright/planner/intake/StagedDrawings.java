@@ -16,8 +16,9 @@ import java.util.stream.Stream;
 import punchwright.engine.planning.Progress;
 
 /**
- * Copies of drawings on their way into the workspace: first beside their later place, then moved there all together. A drawing that is
- * there already with the same content is not copied; one of the same name and other content is left alone and the copy gets a number.
+ * Copies of drawings on their way into the workspace: first beside their later place, then moved there all together. A
+ * drawing that is there already with the same content is not copied; one of the same name and other content is left alone and
+ * the copy gets a number.
  */
 final class StagedDrawings {
 

@@ -23,8 +23,8 @@ import punchwright.model.work.OrderLine;
 import punchwright.model.work.WorkFactory;
 
 /**
- * Takes new parts with their drawings into a workspace, and where wanted an order for them: all or nothing. What was taken in can be
- * taken back and taken in again, as long as nobody uses or changes it.
+ * Takes new parts with their drawings into a workspace, and where wanted an order for them: all or nothing. What was taken in
+ * can be taken back and taken in again, as long as nobody uses or changes it.
  */
 public final class TakeIn {
 
@@ -127,7 +127,10 @@ public final class TakeIn {
         }
     }
 
-    /** The order first, since it refers to the parts. Copies under .bak, which removing leaves, go too: they were never anybody's. */
+    /**
+     * The order first, since it refers to the parts. Copies under .bak, which removing leaves, go too: they were never
+     * anybody's.
+     */
     private void removeRecords() throws IOException {
         for (int i = written.size() - 1; i >= 0; i--) {
             Path file = workspace.fileOf(written.get(i));

@@ -12,7 +12,8 @@ final class Drawings {
     }
 
     static void write(Path file, String... entities) throws IOException {
-        Files.writeString(file, tags("0 SECTION|2 HEADER|9 $INSUNITS|70 4|0 ENDSEC|0 SECTION|2 ENTITIES|" + String.join("", entities)
+        Files.writeString(file, tags("0 SECTION|2 HEADER|9 $INSUNITS|70 4|0 ENDSEC|0 SECTION|2 ENTITIES|" + String.join("",
+                entities)
                 + "0 ENDSEC|0 EOF"));
     }
 

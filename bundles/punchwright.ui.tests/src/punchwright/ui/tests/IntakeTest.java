@@ -57,8 +57,10 @@ class IntakeTest {
         SmallShop.make(folder);
         session = Ui.open(folder);
         Drawings.write(customer.resolve("cover.dxf"), Drawings.plate("0", 0, 0, 120, 80), Drawings.circle("0", 20, 20, 4),
-                Drawings.circle("0", 100, 60, 4), Drawings.line("BEND", 0, 40, 120, 40), Drawings.text("0", 5, 90, 5, "DC01 t=1,5 Stk 12"));
-        Drawings.write(customer.resolve("nest.dxf"), Drawings.bracket(0, false), Drawings.bracket(100, true), Drawings.bracket(200, false),
+                Drawings.circle("0", 100, 60, 4), Drawings.line("BEND", 0, 40, 120, 40), Drawings.text("0", 5, 90, 5,
+                        "DC01 t=1,5 Stk 12"));
+        Drawings.write(customer.resolve("nest.dxf"), Drawings.bracket(0, false), Drawings.bracket(100, true),
+                Drawings.bracket(200, false),
                 Drawings.plate("0", 300, 0, 40, 40));
         Drawings.write(customer.resolve("gap.dxf"), Drawings.open("0", 0, 0, 100, 0, 100, 50, 0, 50));
         Files.createDirectories(customer.resolve("sub"));
@@ -114,7 +116,8 @@ class IntakeTest {
 
     private TreeSet<String> files() throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
-            return new TreeSet<>(all.filter(Files::isRegularFile).map(f -> folder.relativize(f).toString().replace('\\', '/')).toList());
+            return new TreeSet<>(all.filter(Files::isRegularFile).map(f -> folder.relativize(f).toString().replace('\\', '/'))
+                    .toList());
         }
     }
 
@@ -239,7 +242,8 @@ class IntakeTest {
         Part square = (Part) session.workspace().item("nest-2").orElseThrow();
         assertEquals(2, square.getThicknessMm());
         assertTrue(((DrawnShape) square.getShape()).getPick() != null);
-        assertEquals(List.of(1, 3, 1), session.workspace().order("k-17").orElseThrow().getLines().stream().map(l -> l.getQuantity()).toList());
+        assertEquals(List.of(1, 3, 1), session.workspace().order("k-17").orElseThrow().getLines().stream()
+                .map(l -> l.getQuantity()).toList());
         ExplorerView explorer = (ExplorerView) Ui.page().findView(ExplorerView.ID);
         explorer.made().undo();
         Ui.settle();
@@ -299,7 +303,8 @@ class IntakeTest {
     void aThousandDrawingsAreReadWhileTheWindowWorks() throws IOException {
         Path many = Files.createDirectories(customer.resolve("many"));
         for (int i = 0; i < 1000; i++) {
-            Drawings.write(many.resolve("part" + i + ".dxf"), Drawings.plate("0", 0, 0, 100 + i, 50), Drawings.circle("0", 20, 20, 5));
+            Drawings.write(many.resolve("part" + i + ".dxf"), Drawings.plate("0", 0, 0, 100 + i, 50), Drawings.circle("0", 20,
+                    20, 5));
         }
         dialog = ImportWizard.dialog(Ui.window().getShell(), session, List.of(many));
         dialog.setBlockOnOpen(false);
@@ -316,7 +321,8 @@ class IntakeTest {
         wizard.intake().readAgain(wizard.intake().drawings());
         wizard.intake().stop();
         Ui.until("the end of reading", () -> !wizard.intake().reader().isBusy());
-        assertTrue(wizard.intake().drawings().stream().anyMatch(d -> d.state() == IntakeDrawing.State.WAITING), "stopped before the end");
+        assertTrue(wizard.intake().drawings().stream().anyMatch(d -> d.state() == IntakeDrawing.State.WAITING),
+                "stopped before the end");
         Ui.until("the end of the jobs", () -> Job.getJobManager().find(Background.FAMILY).length == 0);
     }
 }

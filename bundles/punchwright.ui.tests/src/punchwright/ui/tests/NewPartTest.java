@@ -169,10 +169,12 @@ class NewPartTest {
         dialog.open();
         Ui.until("the drawing", () -> dialog.editor().parts().table().totalCount() == 2);
         Ui.settle();
-        var second = dialog.editor().parts().table().shown().stream().filter(p -> p.found().lengthMm() > 15).findFirst().orElseThrow();
+        var second = dialog.editor().parts().table().shown().stream().filter(p -> p.found().lengthMm() > 15).findFirst()
+                .orElseThrow();
         dialog.editor().parts().table().select(second);
         dialog.accept();
         Ui.until("the picked part", () -> editor.canvas().scene().parts().size() == 1);
-        assertEquals(List.of(50.0, 70.0), List.of(editor.canvas().scene().parts().get(0).box()[0], editor.canvas().scene().parts().get(0).box()[2]));
+        assertEquals(List.of(50.0, 70.0), List.of(editor.canvas().scene().parts().get(0).box()[0], editor.canvas().scene()
+                .parts().get(0).box()[2]));
     }
 }

@@ -12,6 +12,7 @@ import punchwright.engine.drawing.UncutLine;
 import punchwright.engine.finding.Finding;
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.InteriorPoint;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
 import punchwright.engine.geometry.Shape;
@@ -55,11 +56,18 @@ public final class DrawingScenes {
             number++;
             for (PartGroup.Copy copy : group.copies()) {
                 Shape shape = drawing.shapes().get(copy.position());
-                Point label = PartPick.inside(shape);
-                pieces.add(Scene.Piece.labelled(number, Integer.toString(number), PartShapes.outlines(shape, chord), label.x(), label.y()));
+                Point label = label(shape);
+                pieces.add(Scene.Piece.labelled(number, Integer.toString(number), PartShapes.outlines(shape, chord), label.x(),
+                        label.y()));
             }
         }
         return pieces;
+    }
+
+    /** A place well inside the outline, away from its edges, when it does not lie in an opening. */
+    private static Point label(Shape shape) {
+        Point inside = InteriorPoint.of(shape.outer());
+        return PartPick.at(List.of(shape), inside).isPresent() ? inside : PartPick.inside(shape);
     }
 
     /** Findings with a place, by their number in the table, which counts from 1. */
@@ -81,9 +89,11 @@ public final class DrawingScenes {
             drawing.loops().forEach(loop -> strokes.add(Stroke.of(LineKind.LOOSE, PartShapes.outline(loop, chord), true)));
         }
         drawing.uncutLines().forEach(line -> add(strokes, kind(line), line.segments(), chord));
-        List<DrawnLines.Note> notes = drawing.texts().stream().filter(t -> !t.text().isBlank()).map(t -> new DrawnLines.Note(t.place().x(),
+        List<DrawnLines.Note> notes = drawing.texts().stream().filter(t -> !t.text().isBlank())
+                .map(t -> new DrawnLines.Note(t.place().x(),
                 t.place().y(), t.heightMm(), t.angleDeg(), t.text())).toList();
-        return new DrawnLines(strokes, notes, drawing.centreMarks().stream().map(c -> new DrawnLines.Centre(c.place().x(), c.place().y()))
+        return new DrawnLines(strokes, notes, drawing.centreMarks().stream().map(c -> new DrawnLines.Centre(c.place().x(),
+                c.place().y()))
                 .toList());
     }
 

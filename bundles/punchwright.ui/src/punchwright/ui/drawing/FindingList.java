@@ -70,7 +70,8 @@ public final class FindingList extends Composite {
     }
 
     private void say(Row row) {
-        words.setText(row == null ? "" : row.finding().message(Locale.getDefault()) + "\n" + row.finding().remedy(Locale.getDefault()));
+        words.setText(row == null ? "" : row.finding().message(Locale.getDefault()) + "\n" + row.finding()
+                .remedy(Locale.getDefault()));
     }
 
     /** Called with the number of the finding that a person selects. */

@@ -42,7 +42,8 @@ public final class FoundParts extends Composite {
     private static List<Column<IntakePart>> columns() {
         return List.of(Column.count("intake.col.number", 46, p -> p.found().number()),
                 Column.text("intake.col.taken", 60, p -> Texts.of(p.isTaken() ? "yes" : "no")),
-                Column.text("intake.col.size", 120, FoundParts::size), Column.count("intake.col.copies", 60, p -> p.found().count()),
+                Column.text("intake.col.size", 120, FoundParts::size), Column.count("intake.col.copies", 60,
+                        p -> p.found().count()),
                 Column.count("intake.col.mirrored", 70, p -> p.found().mirrored()),
                 Column.count("intake.col.openings", 70, p -> p.found().openings()),
                 Column.number("intake.col.area", 80, 1, p -> p.found().areaMm2() / 100));

@@ -20,7 +20,8 @@ import punchwright.planner.convert.DrawingStore;
 import punchwright.planner.convert.ShopLayerRules;
 
 /**
- * Drawings on their way into the workspace. Holds no widget; to be used on the UI thread, only {@link IntakeReader} reads beside it.
+ * Drawings on their way into the workspace. Holds no widget; to be used on the UI thread, only {@link IntakeReader} reads
+ * beside it.
  */
 public final class Intake {
 

@@ -127,8 +127,8 @@ public final class IntakeDrawing {
     }
 
     /**
-     * Gives the lines of a layer another meaning in this drawing: by its name, and by colour and line type as well where it has several
-     * looks.
+     * Gives the lines of a layer another meaning in this drawing: by its name, and by colour and line type as well where it
+     * has several looks.
      */
     LayerRule decide(LayerUse use, LayerMeaning meaning, List<LayerUse> all) {
         LayerRule rule = ShopFactory.eINSTANCE.createLayerRule();

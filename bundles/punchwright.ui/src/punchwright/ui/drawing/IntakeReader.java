@@ -22,8 +22,8 @@ import punchwright.planner.intake.DrawingReading;
 import punchwright.ui.text.Texts;
 
 /**
- * Reads drawings one after the other in a job. Results come to the window in bundles, a few times a second, however many there are;
- * what is to be looked at now goes first.
+ * Reads drawings one after the other in a job. Results come to the window in bundles, a few times a second, however many
+ * there are; what is to be looked at now goes first.
  */
 public final class IntakeReader {
 

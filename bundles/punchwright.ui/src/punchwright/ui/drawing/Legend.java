@@ -74,7 +74,8 @@ public final class Legend extends Canvas {
             }
             if (draw) {
                 int middle = y + height / 2;
-                kind.draw(gc, new int[] { x, middle, x + SAMPLE_PX / 2, middle, x + SAMPLE_PX, middle, x + SAMPLE_PX, middle }, false);
+                kind.draw(gc, new int[] { x, middle, x + SAMPLE_PX / 2, middle, x + SAMPLE_PX, middle, x + SAMPLE_PX, middle },
+                        false);
                 gc.setForeground(Inks.of(Ink.GRAPHITE));
                 gc.drawText(kind.label(), x + SAMPLE_PX + GAP_PX, middle - size.y / 2, true);
             }

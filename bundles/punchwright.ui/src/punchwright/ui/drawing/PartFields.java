@@ -106,7 +106,8 @@ public final class PartFields extends Composite {
         boolean before = showing;
         showing = true;
         String given = thickness.getText();
-        thickness.setItems(chosen == null ? new String[0] : chosen.getThicknessesMm().stream().map(Numbers::plain).toArray(String[]::new));
+        thickness.setItems(chosen == null ? new String[0] : chosen.getThicknessesMm().stream().map(Numbers::plain)
+                .toArray(String[]::new));
         thickness.setText(given);
         showing = before;
     }
@@ -129,7 +130,8 @@ public final class PartFields extends Composite {
         parts = List.copyOf(selected);
         showing = true;
         boolean one = parts.size() == 1;
-        heading.setText(parts.isEmpty() ? Texts.of("intake.fields.none") : one ? Texts.of("intake.fields.one", parts.get(0).number())
+        heading.setText(parts.isEmpty() ? Texts.of("intake.fields.none") : one ? Texts.of("intake.fields.one",
+                parts.get(0).number())
                 : Texts.of("form.together", parts.size()));
         for (Control control : new Control[] { quantity, material, thickness }) {
             control.setEnabled(!parts.isEmpty());

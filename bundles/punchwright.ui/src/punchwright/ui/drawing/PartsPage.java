@@ -81,7 +81,8 @@ public final class PartsPage extends WizardPage {
     }
 
     private List<Column<IntakePart>> columns() {
-        return List.of(Column.text("intake.col.partNumber", 160, IntakePart::number), Column.text("intake.col.name", 160, IntakePart::name),
+        return List.of(Column.text("intake.col.partNumber", 160, IntakePart::number), Column.text("intake.col.name", 160,
+                IntakePart::name),
                 Column.text("intake.col.material", 150, p -> p.material() == null ? "" : p.material().getName()),
                 Column.number("intake.col.thickness", 90, 2, p -> p.thicknessMm() > 0 ? p.thicknessMm() : null),
                 Column.count("intake.col.quantity", 70, IntakePart::quantity),
@@ -132,7 +133,8 @@ public final class PartsPage extends WizardPage {
         List<IntakePart> parts = intake.takenParts();
         long lacking = parts.stream().filter(p -> !missing(p).isEmpty()).count();
         boolean order = !withOrder.getSelection() || !orderNumber.getText().isBlank();
-        setMessage(lacking > 0 ? Texts.of("intake.lacking", lacking, parts.size()) : !order ? Texts.of("intake.lacking.order") : null);
+        setMessage(lacking > 0 ? Texts.of("intake.lacking", lacking, parts.size()) : !order ? Texts.of("intake.lacking.order")
+                : null);
         setPageComplete(!parts.isEmpty() && lacking == 0 && order);
     }
 
@@ -148,7 +150,8 @@ public final class PartsPage extends WizardPage {
         List<NewPart> made = new ArrayList<>();
         for (IntakePart wanted : intake.takenParts()) {
             Part part = WorkFactory.eINSTANCE.createPart();
-            part.setId(FreeIds.from(wanted.number(), "part", id -> taken.contains(id) || session.workspace().item(id).isPresent()));
+            part.setId(FreeIds.from(wanted.number(), "part", id -> taken.contains(id) || session.workspace().item(id)
+                    .isPresent()));
             taken.add(part.getId());
             part.setNumber(wanted.number());
             part.setName(wanted.name().isBlank() ? wanted.number() : wanted.name());

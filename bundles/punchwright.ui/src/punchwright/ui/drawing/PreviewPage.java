@@ -31,7 +31,8 @@ public final class PreviewPage extends WizardPage {
     @Override
     public void createControl(Composite parent) {
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
-        list = new DataTable<>(sash, Texts.of("intake.drawings.short"), List.of(Column.text("intake.col.drawing", 150, IntakeDrawing::name),
+        list = new DataTable<>(sash, Texts.of("intake.drawings.short"), List.of(Column.text("intake.col.drawing", 150,
+                IntakeDrawing::name),
                 Column.count("intake.col.parts", 50, d -> d.state() == IntakeDrawing.State.READ ? d.parts().size() : null)));
         list.decorate((item, d) -> item.setImage(0, SIGNS[d.rank()].image()));
         editor = new ReadingEditor(sash, intake, true);

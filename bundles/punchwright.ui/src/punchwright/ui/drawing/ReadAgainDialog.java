@@ -29,8 +29,8 @@ import punchwright.ui.session.Session;
 import punchwright.ui.text.Texts;
 
 /**
- * Reads the drawing of a part with another unit or other layers, and picks the part anew where it shows several. One change, to be
- * undone in the part.
+ * Reads the drawing of a part with another unit or other layers, and picks the part anew where it shows several. One change,
+ * to be undone in the part.
  */
 public final class ReadAgainDialog extends TitleAreaDialog {
 
@@ -117,7 +117,8 @@ public final class ReadAgainDialog extends TitleAreaDialog {
         }
         List<Shape> shapes = reading.drawing().shapes();
         Optional<Shape> now = PartPick.at(shapes, new punchwright.engine.geometry.Point(pick.getXMm(), pick.getYMm()));
-        return reading.parts().stream().filter(f -> now.equals(PartPick.at(shapes, f.place()))).map(FoundPart::number).findFirst();
+        return reading.parts().stream().filter(f -> now.equals(PartPick.at(shapes, f.place()))).map(FoundPart::number)
+                .findFirst();
     }
 
     @Override

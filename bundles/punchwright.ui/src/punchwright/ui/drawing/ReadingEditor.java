@@ -141,7 +141,8 @@ public final class ReadingEditor extends Composite {
         facts.setText(facts(reading.drawing()));
         DrawingReading wanted = reading;
         boolean same = sameDrawing;
-        Background.start(Texts.of("job.picture", drawing.name()), m -> DrawingScenes.of(wanted.drawing(), wanted.findings()), scene -> {
+        Background.start(Texts.of("job.picture", drawing.name()), m -> DrawingScenes.of(wanted.drawing(), wanted.findings()),
+                scene -> {
             if (!isDisposed() && shown == wanted) {
                 pictureOf(scene, same);
             }

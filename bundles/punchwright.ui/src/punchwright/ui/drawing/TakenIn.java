@@ -31,8 +31,8 @@ import punchwright.ui.session.Session;
 import punchwright.ui.text.Texts;
 
 /**
- * Parts taken in from drawings, as one command: undo takes parts, order and drawings back, redo brings them again. Rules that became
- * rules of the shop are a change of the library, with its own undo there.
+ * Parts taken in from drawings, as one command: undo takes parts, order and drawings back, redo brings them again. Rules that
+ * became rules of the shop are a change of the library, with its own undo there.
  */
 public final class TakenIn extends AbstractCommand {
 

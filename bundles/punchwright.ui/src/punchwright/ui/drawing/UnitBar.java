@@ -70,7 +70,8 @@ final class UnitBar extends Composite {
         }
         UnitChoice choice = result.unit();
         boolean asked = choice.source() == UnitChoice.Source.ASKED_FOR;
-        unit.setItems(asked ? Texts.of("unit.fromFile") : Texts.of("unit.fromFile.as", name(choice.mmPerUnit()), size(choice, choice.mmPerUnit())),
+        unit.setItems(asked ? Texts.of("unit.fromFile") : Texts.of("unit.fromFile.as", name(choice.mmPerUnit()), size(choice,
+                choice.mmPerUnit())),
                 Texts.of("unit.mm", size(choice, 1)), Texts.of("unit.inch", size(choice, INCH)));
         unit.select(java.util.Arrays.asList(UNITS).indexOf(shown.choice().getUnit()));
         why.setText(choice.findingIfAny().map(f -> f.message(Locale.getDefault()))

@@ -45,7 +45,8 @@ public final class MadeActions {
     public void undo() {
         if (stack().canUndo()) {
             if (stack().getUndoCommand() instanceof TakenIn made && !made.hindrances().isEmpty()) {
-                MessageDialog.openInformation(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), Texts.of("action.undo"),
+                MessageDialog.openInformation(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(),
+                        Texts.of("action.undo"),
                         Texts.of("intake.used", String.join(", ", made.hindrances())));
             } else {
                 stack().undo();

@@ -63,7 +63,8 @@ public final class DimensionsPage extends WizardPage {
         GridLayoutFactory.fillDefaults().numColumns(2).margins(8, 6).applyTo(left);
         new Label(left, SWT.NONE).setText(Texts.of("newPart.kind"));
         kinds(left);
-        ObjectForm general = new ObjectForm(left, List.of(Fields.group("group.general", WorkPackage.Literals.PART, "number", "name",
+        ObjectForm general = new ObjectForm(left, List.of(Fields.group("group.general", WorkPackage.Literals.PART, "number",
+                "name",
                 "material", "thicknessMm")), "");
         GridDataFactory.fillDefaults().grab(true, false).span(2, 1).hint(380, 270).applyTo(general);
         general.setInput(file, part);
@@ -107,7 +108,8 @@ public final class DimensionsPage extends WizardPage {
         ObjectForm form = new ObjectForm(shapePlace, List.of(Fields.all(kind)), "");
         GridDataFactory.fillDefaults().grab(true, true).applyTo(form);
         if (kind.getEStructuralFeature("holes") instanceof EReference holes) {
-            new ChildList(form, holes, "", Fields.columns(holes.getEReferenceType(), "", "shape 80", "sizeMm:2 70", "xMm:2 70", "yMm:2 70",
+            new ChildList(form, holes, "", Fields.columns(holes.getEReferenceType(), "", "shape 80", "sizeMm:2 70", "xMm:2 70",
+                    "yMm:2 70",
                     "countX 50", "countY 50"));
         }
         form.setInput(file, part.getShape());
@@ -140,7 +142,8 @@ public final class DimensionsPage extends WizardPage {
     private void complete() {
         String lacks = part.getNumber() == null || part.getNumber().isBlank() ? Texts.of("newPart.noNumber")
                 : part.getMaterial() == null ? Texts.of("import.noMaterial")
-                        : part.getThicknessMm() <= 0 ? Texts.of("import.noThickness", Numbers.plain(part.getThicknessMm())) : null;
+                        : part.getThicknessMm() <= 0 ? Texts.of("import.noThickness", Numbers.plain(part.getThicknessMm()))
+                                : null;
         setMessage(lacks);
         setErrorMessage(error.isEmpty() ? null : error);
         setPageComplete(lacks == null && error.isEmpty());

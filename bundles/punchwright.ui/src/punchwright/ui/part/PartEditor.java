@@ -95,7 +95,8 @@ public final class PartEditor extends FileEditor {
                         "thicknessMm", "notes"),
                 Fields.group("group.demands", WorkPackage.Literals.PART, "grain", "visibleFace", "burrSide", "mirrorAllowed"));
         ObjectForm made = new ObjectForm(parent, groups, currency());
-        list(made, WorkPackage.Literals.PART__FORMS, "kind 110", "xMm:2 70", "yMm:2 70", "lengthMm:2 70", "heightMm:2 70", "thread 60");
+        list(made, WorkPackage.Literals.PART__FORMS, "kind 110", "xMm:2 70", "yMm:2 70", "lengthMm:2 70", "heightMm:2 70",
+                "thread 60");
         list(made, WorkPackage.Literals.PART__SECONDARY, "rate 130", "units:1 70", "minutesPerPiece:1 90");
         made.setInput(file(), item());
         return made;
@@ -104,11 +105,13 @@ public final class PartEditor extends FileEditor {
     private ObjectForm shapeForm(Composite parent, Part part) {
         ObjectForm made = new ObjectForm(parent, List.of(Fields.all(part.getShape().eClass())), currency());
         if (part.getShape().eClass().getEStructuralFeature("holes") instanceof EReference holes) {
-            list(made, holes, "shape 80", "sizeMm:2 70", "widthMm:2 70", "xMm:2 70", "yMm:2 70", "countX 50", "countY 50", "pitchXMm:2 70",
+            list(made, holes, "shape 80", "sizeMm:2 70", "widthMm:2 70", "xMm:2 70", "yMm:2 70", "countX 50", "countY 50",
+                    "pitchXMm:2 70",
                     "pitchYMm:2 70");
         }
         if (part.getShape() instanceof DrawnShape) {
-            list(made, WorkPackage.Literals.DRAWN_SHAPE__LAYER_RULES, "layerPatterns 150", "lineTypePatterns 90", "colour 60", "meaning 110");
+            list(made, WorkPackage.Literals.DRAWN_SHAPE__LAYER_RULES, "layerPatterns 150", "lineTypePatterns 90", "colour 60",
+                    "meaning 110");
         }
         made.setInput(file(), part.getShape());
         return made;

@@ -78,7 +78,8 @@ final class PartView extends Composite {
         Session session = Session.current().orElseThrow();
         LayerRules rules = session.layerRules();
         again.setEnabled(part.getShape() instanceof DrawnShape);
-        Background.start(Texts.of("job.picture", copy.getName()), monitor -> PartPicture.read(copy, session.workspace().paths(), rules),
+        Background.start(Texts.of("job.picture", copy.getName()), monitor -> PartPicture.read(copy, session.workspace().paths(),
+                rules),
                 picture -> show(picture, turn));
     }
 
@@ -90,7 +91,8 @@ final class PartView extends Composite {
         canvas.setScene(picture.scene());
         findings.show(picture.findings());
         sash.setMaximizedControl(picture.findings().isEmpty() ? sash.getChildren()[0] : null);
-        status.setText(picture.error().isEmpty() ? Texts.of("part.facts", picture.openings(), Numbers.fixed(picture.areaMm2() / 100, 1),
+        status.setText(picture.error().isEmpty() ? Texts.of("part.facts", picture.openings(),
+                Numbers.fixed(picture.areaMm2() / 100, 1),
                 Numbers.fixed(picture.cutLengthMm(), 0)) : picture.error());
     }
 

@@ -17,12 +17,16 @@ import punchwright.model.work.PlateShape;
 import punchwright.model.work.WorkFactory;
 import punchwright.model.work.WorkPackage;
 
-/** The kinds of parts that are given by dimensions, each with sizes to begin with, so that there is a picture from the first moment. */
+/**
+ * The kinds of parts that are given by dimensions, each with sizes to begin with, so that there is a picture from the first
+ * moment.
+ */
 final class StartShapes {
 
     /** In the order in which they are offered. */
     static final List<EClass> KINDS = List.of(WorkPackage.Literals.PLATE_SHAPE, WorkPackage.Literals.FLANGE_SHAPE,
-            WorkPackage.Literals.PERFORATED_PANEL_SHAPE, WorkPackage.Literals.NOTCHED_BRACKET_SHAPE, WorkPackage.Literals.RACK_PANEL_SHAPE,
+            WorkPackage.Literals.PERFORATED_PANEL_SHAPE, WorkPackage.Literals.NOTCHED_BRACKET_SHAPE,
+                    WorkPackage.Literals.RACK_PANEL_SHAPE,
             WorkPackage.Literals.BUSBAR_SHAPE);
 
     private StartShapes() {

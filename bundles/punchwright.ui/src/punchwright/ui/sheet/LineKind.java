@@ -12,7 +12,8 @@ import punchwright.ui.theme.Inks;
 
 /**
  * How lines of a drawing look by what they stand for: each has its own kind of line or sign beside its colour. Edges thick and
- * continuous, hidden and not made dashed, as in ISO 128-2; the other kinds take line types of the same standard with our own meaning.
+ * continuous, hidden and not made dashed, as in ISO 128-2; the other kinds take line types of the same standard with our own
+ * meaning.
  */
 public enum LineKind {
     /** Edges of a part. */
@@ -90,7 +91,8 @@ public enum LineKind {
                 int k = closed ? 0 : n / 4 * 2;
                 int tip = sign == Sign.UP ? -ARM : ARM;
                 gc.setBackground(gc.getForeground());
-                gc.fillPolygon(new int[] { line[k] - ARM, line[k + 1] - tip, line[k] + ARM, line[k + 1] - tip, line[k], line[k + 1] + tip });
+                gc.fillPolygon(new int[] { line[k] - ARM, line[k + 1] - tip, line[k] + ARM, line[k + 1] - tip, line[k], line[k
+                        + 1] + tip });
             }
             case CROSSED -> {
                 gc.setLineWidth(1);

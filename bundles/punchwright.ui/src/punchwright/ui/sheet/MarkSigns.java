@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where the numbered signs of findings stand: beside their places with a leader, each at the first spot round its place that no other
- * sign takes, so that findings at one place can be told apart.
+ * Where the numbered signs of findings stand: beside their places with a leader, each at the first spot round its place that
+ * no other sign takes, so that findings at one place can be told apart.
  */
 final class MarkSigns {
 
@@ -44,7 +44,8 @@ final class MarkSigns {
             for (int k = 0; k < SPOTS; k++) {
                 double angle = -Math.PI / 4 + 2 * Math.PI * k / SPOTS;
                 double away = (AWAY_PX + ring * SIZE_PX) * Math.sqrt(2);
-                Sign sign = new Sign(mark, x, y, x + (int) Math.round(away * Math.cos(angle)), y + (int) Math.round(away * Math.sin(angle)));
+                Sign sign = new Sign(mark, x, y, x + (int) Math.round(away * Math.cos(angle)),
+                        y + (int) Math.round(away * Math.sin(angle)));
                 if (placed.stream().noneMatch(p -> Math.hypot(p.px - sign.px, p.py - sign.py) < SIZE_PX)) {
                     return sign;
                 }

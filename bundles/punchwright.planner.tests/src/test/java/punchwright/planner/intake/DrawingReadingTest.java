@@ -42,7 +42,8 @@ class DrawingReadingTest {
         DrawingReading reading = read(Drawn.mm(l, mirrored, Drawn.plate(200, 0, 30, 10), Drawn.plate(300, 0, 10, 30)));
         assertFalse(reading.isRefused());
         assertEquals(2, reading.parts().size());
-        FoundPart first = reading.parts().get(0).openings() == 0 && reading.parts().get(0).areaMm2() > 1000 ? reading.parts().get(0)
+        FoundPart first = reading.parts().get(0).openings() == 0 && reading.parts().get(0).areaMm2() > 1000 ? reading.parts()
+                .get(0)
                 : reading.parts().get(1);
         assertEquals(2, first.count());
         assertEquals(1, first.mirrored());

@@ -9,7 +9,8 @@ final class Drawn {
 
     /** A drawing in mm. */
     static String mm(String... entities) {
-        return tags("0 SECTION|2 HEADER|9 $INSUNITS|70 4|0 ENDSEC|0 SECTION|2 ENTITIES|" + String.join("", entities) + "0 ENDSEC|0 EOF");
+        return tags("0 SECTION|2 HEADER|9 $INSUNITS|70 4|0 ENDSEC|0 SECTION|2 ENTITIES|" + String.join("",
+                entities) + "0 ENDSEC|0 EOF");
     }
 
     private static String tags(String pairs) {

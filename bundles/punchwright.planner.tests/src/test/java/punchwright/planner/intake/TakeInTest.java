@@ -71,7 +71,8 @@ class TakeInTest {
 
     private List<NewPart> two() {
         NewPart big = part("big", outside.resolve("a.dxf"), 5);
-        FoundPart found = DrawingReading.of(outside.resolve("a.dxf"), punchwright.engine.drawing.DrawingOptions.USUAL).parts().get(0);
+        FoundPart found = DrawingReading.of(outside.resolve("a.dxf"), punchwright.engine.drawing.DrawingOptions.USUAL).parts()
+                .get(0);
         big.shape().setPick(WorkFactory.eINSTANCE.createPickPoint());
         big.shape().getPick().setXMm(found.place().x());
         big.shape().getPick().setYMm(found.place().y());
@@ -89,7 +90,8 @@ class TakeInTest {
     private TreeMap<String, String> files() throws IOException {
         TreeMap<String, String> all = new TreeMap<>();
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.filter(Files::isRegularFile).filter(f -> !f.getFileName().toString().equals(".lock")).toList()) {
+            for (Path file : files.filter(Files::isRegularFile).filter(f -> !f.getFileName().toString().equals(".lock"))
+                    .toList()) {
                 all.put(folder.relativize(file).toString().replace('\\', '/'), Files.readString(file));
             }
         }

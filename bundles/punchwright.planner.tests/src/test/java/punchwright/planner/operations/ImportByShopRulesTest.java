@@ -32,7 +32,8 @@ class ImportByShopRulesTest {
 
     @Test
     void theRulesOfTheWorkspaceDecide() throws IOException {
-        Path drawing = Files.writeString(folder.resolve("d.dxf"), "0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n"
+        Path drawing = Files.writeString(folder.resolve("d.dxf"),
+                "0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n"
                 + "0\nCIRCLE\n8\nA\n10\n0\n20\n0\n40\n30\n0\nCIRCLE\n8\nB\n10\n100\n20\n0\n40\n20\n0\nENDSEC\n0\nEOF\n");
         Path shop = folder.resolve("shop");
         try (Workspace workspace = Workspace.create(shop, "Shop", "EUR")) {

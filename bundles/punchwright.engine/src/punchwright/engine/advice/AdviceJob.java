@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.advice;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 import punchwright.engine.tooling.Holder;
 import punchwright.engine.tooling.Tool;
@@ -10,7 +12,7 @@ import punchwright.engine.tooling.ToolingRules;
 /**
  * Input of the advice.
  *
- * @param orders              the order book
+ * @param orders              the order book, each number once
  * @param machines            machines looked at
  * @param tools               tools owned and usable
  * @param holders             holders owned and usable
@@ -33,5 +35,9 @@ public record AdviceJob(List<BookOrder> orders, List<BookMachine> machines, List
         tools = List.copyOf(tools);
         holders = List.copyOf(holders);
         holderPrices = List.copyOf(holderPrices);
+        Set<String> numbers = new HashSet<>();
+        orders.stream().filter(o -> !numbers.add(o.number())).findFirst().ifPresent(o -> {
+            throw new IllegalArgumentException("order number " + o.number() + " stands twice in the book; each must be its own");
+        });
     }
 }

@@ -8,9 +8,10 @@ import punchwright.engine.finding.Finding;
  *
  * @param order   number of the order
  * @param machine name of the machine
- * @param part    name of the part; empty when the tools of the order find no place together
+ * @param part    name of the part
  * @param whole   whether the machine could then make the whole order
+ * @param nowhere whether no machine makes it today
  * @param today   the typed reason of today's refusal
  */
-public record MadePossible(String order, String machine, String part, boolean whole, Finding today) {
+public record MadePossible(String order, String machine, String part, boolean whole, boolean nowhere, Finding today) {
 }

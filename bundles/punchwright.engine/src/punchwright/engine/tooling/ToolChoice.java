@@ -46,8 +46,8 @@ public final class ToolChoice {
     }
 
     /** The choice with its cost, without alternatives and reasons: for those who ask often. */
-    public static ToolWeighing price(ToolingJob job, ChoiceWeights weights) {
-        return new ToolChoice(job, weights, ToolWishes.NONE).run(false);
+    public static ToolWeighing price(ToolingJob job, ChoiceWeights weights, ToolWishes wishes) {
+        return new ToolChoice(job, weights, wishes).run(false);
     }
 
     /** The choice with all alternatives and a reason for every tool passed over, under the engineer's wishes. */

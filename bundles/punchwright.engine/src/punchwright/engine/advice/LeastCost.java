@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.advice;
+
+import java.util.List;
+
+import punchwright.engine.feature.Feature;
+import punchwright.engine.feature.FeatureKind;
+import punchwright.engine.geometry.Arc;
+import punchwright.engine.geometry.Bounds;
+import punchwright.engine.geometry.Line;
+import punchwright.engine.press.AxisMotion;
+import punchwright.engine.press.Machine;
+import punchwright.engine.press.Times;
+import punchwright.engine.tooling.ChoiceWeights;
+import punchwright.engine.tooling.Tool;
+import punchwright.engine.tooling.ToolCheck;
+import punchwright.engine.tooling.ToolFootprint;
+import punchwright.engine.tooling.ToolShape;
+import punchwright.engine.tooling.ToolingJob;
+
+/**
+ * The least that any way to make a unit can cost when a given tool takes part in it, s of the machine.
+ *
+ * <p>Each tool in a way pays one approach, each further hit at least a stroke or a nibbling period. A hit cuts no more of a
+ * straight edge than its longest side (round: the chord of the permitted scallop) and no more of an outline than its own. On an
+ * edge that lies on the part's bounding box a hit reaches as far out as the tool is wide. Everything else costs nothing here.
+ */
+final class LeastCost {
+
+    /** What may stay uncut at the ends of a straight edge or at joints, mm; generous. */
+    private static final double SLACK_MM = 3;
+    /** Edges of a notch may be made together with the tool though today each is a unit; then they share one approach. */
+    private static final int MOST_TOGETHER = 4;
+
+    private final ToolingJob job;
+    private final ChoiceWeights weights;
+    private final double approachS;
+    private final double hitS;
+    private final double longestOwnedMm;
+    private final double mostOwnedMm;
+    private final Bounds box;
+
+    LeastCost(ToolingJob job, ChoiceWeights weights) {
+        this.job = job;
+        this.weights = weights;
+        Machine m = job.machine();
+        Times t = m.times();
+        approachS = AxisMotion.seconds(m, weights.approachMm(), 0) + t.settlingS() + t.strokeS();
+        double single = t.settlingS() + t.strokeS();
+        hitS = t.nibblingPerMin() > 0 ? Math.min(60 / t.nibblingPerMin(), single) : single;
+        List<Tool> cutters = job.tools().stream().filter(Reach::cutsEdges).toList();
+        longestOwnedMm = cutters.stream().mapToDouble(this::straightMm).max().orElse(0);
+        mostOwnedMm = cutters.stream().mapToDouble(ToolFootprint::cutLengthMm).max().orElse(0);
+        box = job.features().shape().bounds();
+    }
+
+    /** Infinite when the tool cannot take part. */
+    double seconds(List<Feature> unit, Tool tool) {
+        if (unit.stream().noneMatch(f -> Reach.meets(tool, f, job.rules()))) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double wear = ToolCheck.wearPerHit(tool, job.material()) * 3600 / weights.ratePerHour();
+        Feature first = unit.getFirst();
+        if (first.kind() == FeatureKind.FORM) {
+            return approachS + wear;
+        }
+        if (tool.shape() == ToolShape.CLUSTER) {
+            return unit.size() * (hitS + wear) / tool.cluster().size();
+        }
+        return first.isOpening() ? openings(unit, tool, wear) : edges(unit, tool, wear);
+    }
+
+    private double openings(List<Feature> unit, Tool tool, double wear) {
+        double sum = 0;
+        for (Feature f : unit) {
+            boolean exact = Reach.sameArea(f, tool, job.rules()) || !Reach.cutsEdges(tool);
+            sum += exact ? approachS + wear : opening(f, tool, wear);
+        }
+        return sum;
+    }
+
+    private double opening(Feature f, Tool tool, double wear) {
+        double length = f.contour().lengthMm() - SLACK_MM;
+        double cut = ToolFootprint.cutLengthMm(tool);
+        double alone = Math.max(2, Math.ceil(length / cut));
+        double mixed = Math.max(2, Math.ceil(length / Math.max(cut, mostOwnedMm)));
+        return Math.min(approachS + (alone - 1) * hitS + alone * wear, 2 * approachS + (mixed - 2) * hitS + wear);
+    }
+
+    private double edges(List<Feature> unit, Tool tool, double wear) {
+        double longest = unit.stream().flatMap(f -> f.path().stream()).filter(Line.class::isInstance)
+                .mapToDouble(s -> s.lengthMm()).max().orElse(0) - SLACK_MM;
+        boolean arcsOnly = unit.stream().flatMap(f -> f.path().stream()).allMatch(Arc.class::isInstance);
+        double own = straightMm(tool);
+        double alone = arcsOnly ? 1 : own > 0 ? Math.max(1, Math.ceil(longest / own)) : Double.POSITIVE_INFINITY;
+        double mixed = arcsOnly ? 2 : 1 + Math.max(1, Math.ceil((longest - own) / Math.max(own, longestOwnedMm)));
+        double reach = onTheBox(unit) ? weights.reachSecondsPerMm() * widthMm(tool) : 0;
+        double least = Math.min(approachS + (alone - 1) * hitS + alone * wear, 2 * approachS + (mixed - 2) * hitS + wear);
+        return reach + (reach > 0 || unit.size() > 1 ? least : Math.min(least, approachS / MOST_TOGETHER));
+    }
+
+    /** A single straight edge with nothing of the part beyond it. */
+    private boolean onTheBox(List<Feature> unit) {
+        if (unit.size() != 1 || unit.getFirst().path().size() != 1 || !(unit.getFirst().path().getFirst() instanceof Line l)) {
+            return false;
+        }
+        return along(l.start().x(), l.end().x(), box.minX(), box.maxX()) || along(l.start().y(), l.end().y(), box.minY(), box.maxY());
+    }
+
+    private static boolean along(double a, double b, double least, double most) {
+        return Math.abs(a - least) < 1e-6 && Math.abs(b - least) < 1e-6 || Math.abs(a - most) < 1e-6 && Math.abs(b - most) < 1e-6;
+    }
+
+    /** How far out a hit flush with the edge reaches at least, mm. */
+    private double widthMm(Tool tool) {
+        double slack = tool.shape() == ToolShape.ROUND ? 2 * (job.rules().scallopMm() + 0.01) : 0.01;
+        double width = tool.shape() == ToolShape.CORNER_RADIUS ? 0 : Math.min(tool.lengthMm(), tool.widthMm());
+        return Math.max(0, width - slack);
+    }
+
+    /** Longest straight edge that one hit can cut, mm. */
+    private double straightMm(Tool tool) {
+        if (tool.shape() == ToolShape.ROUND) {
+            double r = tool.lengthMm() / 2;
+            double h = Math.min(r, job.rules().scallopMm() + 0.01);
+            return 2 * Math.sqrt(2 * r * h - h * h) + 0.1;
+        }
+        return tool.shape() == ToolShape.CORNER_RADIUS ? 0 : Math.max(tool.lengthMm(), tool.widthMm());
+    }
+}

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import punchwright.engine.feature.Feature;
+import punchwright.engine.finding.Finding;
+import punchwright.engine.press.Machine;
+import punchwright.engine.press.Material;
+import punchwright.engine.press.ToolLife;
+
+/** Single questions about a tool, answered as the choice of tools answers them. */
+public final class ToolCheck {
+
+    private ToolCheck() {
+    }
+
+    /** Why the tool cannot work the job's material, thickness and machine at all; empty when it can. */
+    public static Optional<Finding> refusal(ToolingJob job, Tool tool) {
+        ToolingJob alone = new ToolingJob(job.features(), job.material(), job.thicknessMm(), job.machine(), List.of(tool),
+                job.holders(), job.rules());
+        return Optional.ofNullable(new ToolLimits(alone, Set.of()).refusal(tool));
+    }
+
+    /** Whether one hit of the tool makes the opening, at whatever angle. */
+    public static boolean exact(Feature feature, Tool tool, ToolingRules rules) {
+        return new ExactHit(rules).matches(feature, tool);
+    }
+
+    /** Estimated press time of an operation's hits with the moves between them, s. */
+    public static double seconds(Machine machine, ChoiceWeights weights, Operation operation) {
+        return new HitTime(machine, weights).seconds(operation.hits());
+    }
+
+    /** Cost of wear of a hit, currency; 0 where the record gives no life. */
+    public static double wearPerHit(Tool tool, Material material) {
+        Integer hits = tool.hitsPerGrind().get(material.group());
+        return hits == null || hits == 0 ? 0
+                : ToolLife.costPerHit(tool.price(), 0, tool.grindsLeft(), tool.grindCost(), hits * material.lifeFactor());
+    }
+}

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import punchwright.planner.operations.Call;
 import punchwright.planner.operations.UsageException;
 
 /**
@@ -23,6 +24,8 @@ record CommandLine(Path workspace, String operation, List<String> words, Map<Str
 
     /** Options that stand alone. */
     private static final Set<String> SWITCHES = Set.of("help", "version", "json", "quiet", "trial");
+    /** Options that may be given several times; of others the last one counts. */
+    private static final Set<String> REPEATED = Set.of("pin", "forbid", "price");
 
     static CommandLine parse(String... arguments) {
         Path workspace = Path.of(".");
@@ -36,7 +39,8 @@ record CommandLine(Path workspace, String operation, List<String> words, Map<Str
                 workspace = Path.of(value(word, rest));
             } else if (word.startsWith("--") && word.length() > 2) {
                 String name = word.substring(2);
-                options.put(name, SWITCHES.contains(name) ? "true" : value(word, rest));
+                String value = SWITCHES.contains(name) ? "true" : value(word, rest);
+                options.merge(name, value, (a, b) -> REPEATED.contains(name) ? a + Call.SEPARATOR + b : b);
             } else if (operation.isEmpty()) {
                 operation = word;
             } else {

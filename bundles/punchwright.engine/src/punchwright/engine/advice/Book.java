@@ -23,6 +23,8 @@ final class Book {
     private final Map<Key, PartChoice> today = new LinkedHashMap<>();
     private final Map<Key, ToolWeighing> weighed = new LinkedHashMap<>();
     private final Map<String, PartChoice> probed = new LinkedHashMap<>();
+    private final Map<String, Boolean> touched = new LinkedHashMap<>();
+    private final PartFloor floor = new PartFloor(this);
     private int choices;
 
     private record Key(int machine, int part) {
@@ -86,7 +88,10 @@ final class Book {
         return known;
     }
 
-    /** The choice with an addition; today's where it is not touched and work may be saved. */
+    /**
+     * The choice with an addition; today's where it is not touched and work may be saved, and where today's costs no more, since a
+     * tool need not be used.
+     */
     PartChoice with(int machine, BookPart part, Owned owned) {
         if (owned.addition() == null || job.options().remember() && !touches(machine, part, owned)) {
             return today(machine, part);
@@ -94,8 +99,15 @@ final class Book {
         progress.check();
         choices++;
         ToolingJob tooling = tooling(machine, part, owned);
-        return PartChoice.of(tooling, part.weights(rate(machine)), ToolChoice.price(tooling, part.weights(rate(machine)),
+        PartChoice then = PartChoice.of(tooling, part.weights(rate(machine)), ToolChoice.price(tooling, part.weights(rate(machine)),
                 part.demand().wishes().on(part.features())));
+        PartChoice now = today(machine, part);
+        boolean leftOut = owned.addition().tool() != null && now.made() && (!then.made() || now.costSeconds() <= then.costSeconds());
+        return leftOut ? now : then;
+    }
+
+    PartFloor floor() {
+        return floor;
     }
 
     /** As {@link #with}, and kept: for parts refused today, which are asked for twice. */
@@ -109,18 +121,30 @@ final class Book {
         return known;
     }
 
-    /** Whether the addition can change the choice for a part: a tool that is refused there, or meets no feature, cannot. */
+    /**
+     * Whether the addition can make the part cheaper or possible: a tool that is refused there, meets no feature or costs more by its
+     * {@link PartFloor} cannot.
+     */
     boolean touches(int machine, BookPart part, Owned owned) {
         Addition a = owned.addition();
         return switch (a.kind()) {
             case OPTION -> a.machine().id().equals(job.machines().get(machine).machine().id());
             case HOLDER -> true;
-            case DIE -> ToolCheck.refusal(tooling(machine, part, Owned.today(job)), owned(a.tool().id())).isPresent()
-                    && ToolCheck.refusal(tooling(machine, part, owned), a.tool()).isEmpty()
-                    && Reach.meets(a.tool(), part, job.rules());
-            default -> ToolCheck.refusal(tooling(machine, part, owned), a.tool()).isEmpty()
-                    && Reach.meets(a.tool(), part, job.rules());
+            default -> touched.computeIfAbsent(a.id() + "|" + machine + "|" + part.number(), k -> toolTouches(machine, part, owned));
         };
+    }
+
+    private boolean toolTouches(int machine, BookPart part, Owned owned) {
+        Tool tool = owned.addition().tool();
+        boolean die = owned.addition().kind() == AdditionKind.DIE;
+        if (die && ToolCheck.refusal(tooling(machine, part, Owned.today(job)), owned(tool.id())).isEmpty()) {
+            return false;
+        }
+        if (ToolCheck.refusal(tooling(machine, part, owned), tool).isPresent() || !Reach.meets(tool, part, job.rules())) {
+            return false;
+        }
+        boolean sure = owned.addition().kind() == AdditionKind.SECOND || !job.options().pruned() || !today(machine, part).made();
+        return sure || floor.gains(machine, part, tool);
     }
 
     private Tool owned(String id) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.advice;
 
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -73,7 +74,7 @@ final class EdgeTools {
     /** The usual width, and the least that the sheet allows where that is less. */
     private static Set<Double> widths(BookPart part) {
         double least = Math.ceil(Math.max(3, SmallestFeature.byCustomMm(part.demand().material(), part.demand().thicknessMm())));
-        return new TreeSet<>(Set.of(least, Math.max(least, USUAL_WIDTH_MM)));
+        return new TreeSet<>(List.of(least, Math.max(least, USUAL_WIDTH_MM)));
     }
 
     /** Longest rectangle of a width that the machine's largest place takes, whole mm. */

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.advice;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -9,34 +8,23 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-import punchwright.engine.press.Times;
-import punchwright.engine.tooling.Alternative;
-import punchwright.engine.tooling.ChoiceWeights;
-import punchwright.engine.tooling.FeatureWays;
 import punchwright.engine.tooling.Tool;
-import punchwright.engine.tooling.ToolWeighing;
 
 /**
- * The least that an order can cost on a machine with one tool more, from today's alternatives: what it saves at most.
+ * The least that an order can cost on a machine with one tool more: what it saves at most.
  *
- * <p>A unit that the tool meets costs at least the lesser of its cheapest alternative and of {@link LeastCost}; another one its
- * cheapest alternative. Beyond that each tool of a best alternative is either kept, and pays its changes and its set-up, or every
- * unit whose best way needs it pays the regret to its best way without it; the lesser of both is taken. Regret of a unit counts
- * for one tool only. Valid for any choice among the same candidates.
+ * <p>Parts that the tool does not touch stay as they are, and so do the set-ups of their tools. A part that it touches costs at
+ * least its {@link PartFloor}; a tool of its best ways is either kept, and pays its changes and once its set-up, or the regret of
+ * all its units is paid, whichever is less.
  */
 final class SavingBound {
 
     private final Book book;
     private final BookCost today;
-    private final Map<String, LeastCost> least = new LinkedHashMap<>();
 
     SavingBound(Book book, BookCost today) {
         this.book = book;
         this.today = today;
-    }
-
-    /** Cost without changes, s, and by tool the regret of doing without it, s. */
-    private record Floor(double seconds, Map<String, Double> regrets) {
     }
 
     /** Currency a run; {@code now} is the order on the machine today. */
@@ -80,9 +68,9 @@ final class SavingBound {
         double ownChange = Double.POSITIVE_INFINITY;
         for (int i : touched) {
             double money = order.demands().get(i).quantity() * book.rate(m) / 3600;
-            double change = changeSeconds(m) * money;
+            double change = book.floor().leastChangeSeconds(m) * money;
             ownChange = Math.min(ownChange, change);
-            Floor floor = floor(m, book.part(order.demands().get(i)), tool);
+            PartFloor.Floor floor = book.floor().of(m, book.part(order.demands().get(i)), tool);
             sum += floor.seconds() * money;
             floor.regrets().forEach((id, seconds) -> {
                 double[] without = byTool.computeIfAbsent(id, k -> new double[2]);
@@ -95,50 +83,5 @@ final class SavingBound {
             sum += Math.min(e.getValue()[0], keep);
         }
         return sum + ownChange;
-    }
-
-    /** Least time of a change shared among the parts of a sheet, s a piece. */
-    private double changeSeconds(int m) {
-        Times t = book.job().machines().get(m).machine().times();
-        double least = BookCost.byHandOnly(t) && !book.job().holders().isEmpty() ? Math.min(t.toolChangeS(), t.insertChangeS())
-                : t.toolChangeS();
-        return least / ChoiceWeights.USUAL.partsPerChange();
-    }
-
-    private Floor floor(int m, BookPart part, Tool tool) {
-        ToolWeighing w = book.weighed(m, part);
-        LeastCost with = least.computeIfAbsent(m + "|" + part.number(), k -> new LeastCost(book.tooling(m, part, Owned.today(book
-                .job())), part.weights(book.rate(m))));
-        double sum = 0;
-        Map<String, Double> regrets = new TreeMap<>();
-        for (FeatureWays unit : w.ways()) {
-            double cheapest = unit.alternatives().stream().mapToDouble(Alternative::costSeconds).min().orElse(0);
-            double own = with.seconds(unit.features(), tool);
-            sum += Math.min(cheapest, own);
-            if (Double.isInfinite(own)) {
-                addRegret(unit, cheapest, regrets);
-            }
-        }
-        return new Floor(sum, regrets);
-    }
-
-    /** The regret of the tool that is missed most. */
-    private static void addRegret(FeatureWays unit, double cheapest, Map<String, Double> regrets) {
-        String most = null;
-        double largest = 0;
-        Set<String> candidates = new TreeSet<>();
-        unit.alternatives().stream().filter(a -> a.costSeconds() <= cheapest + 1e-9)
-                .forEach(a -> a.tools().forEach(t -> candidates.add(t.id())));
-        for (String id : candidates) {
-            double without = unit.alternatives().stream().filter(a -> a.tools().stream().noneMatch(t -> t.id().equals(id)))
-                    .mapToDouble(Alternative::costSeconds).min().orElse(Double.POSITIVE_INFINITY);
-            if (without - cheapest > largest) {
-                largest = without - cheapest;
-                most = id;
-            }
-        }
-        if (most != null) {
-            regrets.merge(most, largest, Double::sum);
-        }
     }
 }

@@ -17,9 +17,17 @@ import punchwright.engine.planning.Progress;
  */
 public record Call(Path workspace, List<String> words, Map<String, String> options, Progress progress) {
 
+    /** Stands between the values of an option given several times: no text typed on one line has it. */
+    public static final String SEPARATOR = "\n";
+
     public Call {
         words = List.copyOf(words);
         options = Map.copyOf(options);
+    }
+
+    /** Every value of an option that may be given several times, in order; none when it was not given. */
+    public List<String> all(String name) {
+        return options.containsKey(name) ? List.of(options.get(name).split(SEPARATOR)) : List.of();
     }
 
     public String option(String name, String otherwise) {

@@ -9,7 +9,9 @@ import punchwright.model.files.Workspace;
 import punchwright.model.shop.Machine;
 import punchwright.model.shop.Material;
 import punchwright.model.shop.Place;
+import punchwright.model.shop.Tool;
 import punchwright.model.work.Order;
+import punchwright.model.work.Part;
 
 /** Finds records by what a person types: number, id or name. */
 final class Finder {
@@ -25,6 +27,26 @@ final class Finder {
         }
         throw new NotFoundException("order", typed,
                 workspace.orders().stream().map(Order::getNumber).filter(Objects::nonNull).collect(Collectors.joining(", ")));
+    }
+
+    static Part part(Workspace workspace, String typed) throws IOException {
+        for (Part p : workspace.parts()) {
+            if (typed.equals(p.getNumber()) || typed.equals(p.getId()) || typed.equals(p.getName())) {
+                return p;
+            }
+        }
+        throw new NotFoundException("part", typed, workspace.parts().stream().map(Part::getNumber).filter(Objects::nonNull)
+                .collect(Collectors.joining(", ")));
+    }
+
+    static Tool tool(Workspace workspace, String typed) throws IOException {
+        for (Tool t : workspace.library().getTools()) {
+            if (typed.equals(t.getId()) || typed.equals(t.getName())) {
+                return t;
+            }
+        }
+        throw new NotFoundException("tool", typed, workspace.library().getTools().stream().map(Tool::getId)
+                .filter(Objects::nonNull).collect(Collectors.joining(", ")));
     }
 
     static Machine machine(Workspace workspace, String typed) throws IOException {

@@ -60,8 +60,13 @@ final class CostInput {
     }
 
     private MachineRateInputs machine() {
-        MachineRate r = origin.machine().getRate();
-        return new MachineRateInputs(origin.machine().getName(), r.getPurchaseValue(), r.getReplacementValue(),
+        return rate(origin.machine());
+    }
+
+    /** Inputs of the machine-hour rate. */
+    static MachineRateInputs rate(Machine machine) {
+        MachineRate r = machine.getRate();
+        return new MachineRateInputs(machine.getName(), r.getPurchaseValue(), r.getReplacementValue(),
                 r.getResidualValue(), r.getLifeYears(), r.getHoursPerYear(), r.getOccupancyPercent(), r.getInterestRatePercent(),
                 InterestBasis.PURCHASE, r.getSpaceM2(), r.getSpaceRatePerM2Year(), r.getPowerKw(), r.getLoadFactorPercent(),
                 r.getEnergyPricePerKwh(), r.getMaintenanceSharePercent(), 0, r.getOperatorSharePercent());

@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 
 import punchwright.engine.feature.FeatureSet;
 import punchwright.engine.finding.Finding;
@@ -59,6 +62,16 @@ public final class PartTooling {
      * @throws punchwright.engine.planning.CancelledException when the person cancels
      */
     public PartWeighing weigh(Part part, Machine machine, PartWeighing before, Progress progress) {
+        return weigh(part, machine, before, (features, free) -> ToolWishes.NONE, progress);
+    }
+
+    /**
+     * The same with more wishes than the part keeps, told when its features and the choice without wishes are known.
+     *
+     * @param more further wishes; a pin of a feature takes the place of the part's own
+     */
+    public PartWeighing weigh(Part part, Machine machine, PartWeighing before,
+            BiFunction<FeatureSet, ToolWeighing, ToolWishes> more, Progress progress) {
         List<Finding> findings = new ArrayList<>();
         PartReader reader = new PartReader(drawings);
         PartDemand demand = reader.demand(part, 1);
@@ -72,12 +85,20 @@ public final class PartTooling {
         ToolWeighing free = before != null && before.job().equals(job) ? before.free()
                 : ToolChoice.weigh(job, ChoiceWeights.USUAL, ToolWishes.NONE);
         progress.check();
-        ToolWishes wishes = demand.wishes().on(features);
+        ToolWishes wishes = both(demand.wishes().on(features), more.apply(features, free));
         ToolWeighing wished = wishes.equals(ToolWishes.NONE) ? free : ToolChoice.weigh(job, ChoiceWeights.USUAL, wishes);
         findings.addAll(wished.operations().findings());
         Loading loading = ToolLoading.load(job.machine(), used(wished.operations().operations()), job.holders(),
                 job.rules().forceReserve());
         return new PartWeighing(job, demand.wishes(), ChoiceWeights.USUAL, free, wished, loading, findings);
+    }
+
+    private static ToolWishes both(ToolWishes own, ToolWishes more) {
+        Set<String> forbidden = new TreeSet<>(own.forbidden());
+        forbidden.addAll(more.forbidden());
+        Map<Integer, String> pinned = new TreeMap<>(own.pinned());
+        pinned.putAll(more.pinned());
+        return new ToolWishes(forbidden, pinned);
     }
 
     /** Tools of the operations with their angles, hits and largest force. */

@@ -68,7 +68,8 @@ final class Additions {
 
     /** Whether a tool owned has the same shape, sizes and dies. */
     private static boolean same(Tool owned, Tool wanted) {
-        return owned.shape() == wanted.shape() && near(owned.lengthMm(), wanted.lengthMm()) && near(owned.widthMm(), wanted.widthMm())
+        return owned.shape() == wanted.shape() && near(owned.lengthMm(), wanted.lengthMm()) && near(owned.widthMm(),
+                wanted.widthMm())
                 && near(owned.cornerRadiusMm(), wanted.cornerRadiusMm()) && owned.cluster().equals(wanted.cluster())
                 && owned.freeContour() == null && owned.onHand() > 0 && wanted.clearancesTotalMm().stream()
                         .allMatch(c -> owned.clearancesTotalMm().stream().anyMatch(o -> o >= 0.4 * c && o <= 2.2 * c))
@@ -113,7 +114,8 @@ final class Additions {
         clearances.sort(null);
         String id = "die-" + t.id() + "-" + need;
         String name = "Die " + need + " mm for " + t.name();
-        put(new Addition(AdditionKind.DIE, id, name, Tools.withClearances(t, clearances), null, null, given(job, id, name, prices.die(
+        put(new Addition(AdditionKind.DIE, id, name, Tools.withClearances(t, clearances), null, null, given(job, id, name,
+                prices.die(
                 t)), part.demand().name()));
     }
 

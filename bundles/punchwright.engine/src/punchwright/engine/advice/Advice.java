@@ -18,7 +18,8 @@ import punchwright.engine.finding.Finding;
  * @param choices   choices of tools for a part that were made
  * @param findings  what is worth knowing, cautions first
  */
-public record Advice(List<Recommendation> ranking, List<Recommendation> enabling, List<OrderToday> today, double perYear, int additions, int workedOut,
+public record Advice(List<Recommendation> ranking, List<Recommendation> enabling, List<OrderToday> today, double perYear,
+        int additions, int workedOut,
         int choices, List<Finding> findings) {
 
     public Advice {

@@ -23,7 +23,8 @@ import punchwright.engine.tooling.ToolingRules;
  * @param options             how to look
  */
 public record AdviceJob(List<BookOrder> orders, List<BookMachine> machines, List<Tool> tools, List<Holder> holders,
-        List<HolderPrice> holderPrices, double setUpPerHour, double setUpMinutesPerTool, ToolingRules rules, AdviceOptions options) {
+        List<HolderPrice> holderPrices, double setUpPerHour, double setUpMinutesPerTool, ToolingRules rules,
+                AdviceOptions options) {
 
     /** What an owned holder cost new, currency: what new holders are priced from. */
     public record HolderPrice(String holderId, double price) {

@@ -41,7 +41,8 @@ public final class Advisor {
     }
 
     /**
-     * Ranks what could be bought. Never fails for a reason of the trade: what cannot be made is part of the answer. The same input
+     * Ranks what could be bought. Never fails for a reason of the trade: what cannot be made is part of the answer. The same
+     * input
      * gives the same ranking.
      *
      * @param job      order book, machines, tools and holders owned
@@ -63,7 +64,8 @@ public final class Advisor {
         List<Prospect> prospects = prospects(today, additions);
         int open = search(today, prospects);
         note(additions, prospects, open);
-        return new Advice(rows(saving), rows(enabling), today.orders(), today.perYear(), additions.size(), workedOut, book.choices(),
+        return new Advice(rows(saving), rows(enabling), today.orders(), today.perYear(), additions.size(), workedOut,
+                book.choices(),
                 findings);
     }
 
@@ -130,7 +132,8 @@ public final class Advisor {
         List<Recommendation> rows = new ArrayList<>();
         for (Worth w : list) {
             double years = Payback.years(w.addition().price().value(), w.saving().perYear(), w.saving().depreciation());
-            rows.add(new Recommendation(rows.size() + 1, w.addition(), w.saving(), years, bounds.get(w.addition().id()), w.possible(),
+            rows.add(new Recommendation(rows.size() + 1, w.addition(), w.saving(), years, bounds.get(w.addition().id()),
+                    w.possible(),
                     w.parts()));
         }
         return rows;
@@ -140,13 +143,15 @@ public final class Advisor {
         findings.add(Finding.of(AdviceReason.NOT_COUNTED, "advice"));
         findings.add(Finding.of(AdviceReason.NOT_ADDITIVE, "advice"));
         if (open > 0) {
-            findings.add(Finding.of(AdviceReason.WORK_LIMIT, "advice", book.choices(), open, prospects.subList(prospects.size() - open,
+            findings.add(Finding.of(AdviceReason.WORK_LIMIT, "advice", book.choices(), open,
+                    prospects.subList(prospects.size() - open,
                     prospects.size()).stream().mapToDouble(Prospect::most).max().orElse(0)));
         }
         if (saving.isEmpty() && enabling.isEmpty()) {
             findings.add(Finding.of(AdviceReason.NOTHING_SAVES, "advice", additions.size()));
         }
-        job.options().prices().keySet().stream().filter(k -> additions.stream().noneMatch(a -> a.id().equals(k) || a.name().equals(
+        job.options().prices().keySet().stream().filter(k -> additions.stream().noneMatch(a -> a.id().equals(k) || a.name()
+                .equals(
                 k))).forEach(k -> findings.add(Finding.of(AdviceReason.UNKNOWN_PRICE, "price", k)));
         List<Worth> shown = new ArrayList<>(saving);
         enabling.stream().filter(w -> !shown.contains(w)).forEach(shown::add);
@@ -160,7 +165,8 @@ public final class Advisor {
             for (int m = 0; m < job.machines().size(); m++) {
                 ToolWeighing w = book.weighed(m, part);
                 if (Double.isFinite(w.costSeconds()) && w.boundSeconds() < w.costSeconds() * (1 - 1e-6)) {
-                    findings.add(Finding.of(AdviceReason.NOT_PROVEN, part.demand().name() + " on " + job.machines().get(m).machine()
+                    findings.add(Finding.of(AdviceReason.NOT_PROVEN, part.demand().name() + " on " + job.machines().get(m)
+                            .machine()
                             .name(), w.costSeconds(), w.boundSeconds()));
                 }
             }

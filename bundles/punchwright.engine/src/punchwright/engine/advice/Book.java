@@ -89,7 +89,8 @@ final class Book {
     }
 
     /**
-     * The choice with an addition; today's where it is not touched and work may be saved, and where today's costs no more, since a
+     * The choice with an addition; today's where it is not touched and work may be saved, and where today's costs no more,
+     * since a
      * tool need not be used.
      */
     PartChoice with(int machine, BookPart part, Owned owned) {
@@ -99,10 +100,12 @@ final class Book {
         progress.check();
         choices++;
         ToolingJob tooling = tooling(machine, part, owned);
-        PartChoice then = PartChoice.of(tooling, part.weights(rate(machine)), ToolChoice.price(tooling, part.weights(rate(machine)),
+        PartChoice then = PartChoice.of(tooling, part.weights(rate(machine)), ToolChoice.price(tooling,
+                part.weights(rate(machine)),
                 part.demand().wishes().on(part.features())));
         PartChoice now = today(machine, part);
-        boolean leftOut = owned.addition().tool() != null && now.made() && (!then.made() || now.costSeconds() <= then.costSeconds());
+        boolean leftOut = owned.addition().tool() != null && now.made() && (!then.made()
+                || now.costSeconds() <= then.costSeconds());
         return leftOut ? now : then;
     }
 
@@ -122,7 +125,8 @@ final class Book {
     }
 
     /**
-     * Whether the addition can make the part cheaper or possible: a tool that is refused there, meets no feature or costs more by its
+     * Whether the addition can make the part cheaper or possible: a tool that is refused there, meets no feature or costs more
+     * by its
      * {@link PartFloor} cannot.
      */
     boolean touches(int machine, BookPart part, Owned owned) {
@@ -130,7 +134,8 @@ final class Book {
         return switch (a.kind()) {
             case OPTION -> a.machine().id().equals(job.machines().get(machine).machine().id());
             case HOLDER -> true;
-            default -> touched.computeIfAbsent(a.id() + "|" + machine + "|" + part.number(), k -> toolTouches(machine, part, owned));
+            default -> touched.computeIfAbsent(a.id() + "|" + machine + "|" + part.number(), k -> toolTouches(machine, part,
+                    owned));
         };
     }
 

@@ -107,7 +107,8 @@ final class BookCost {
     }
 
     /**
-     * Seconds by which the change to a tool differs from the usual one, by tool: more where it is set by hand; less for the second
+     * Seconds by which the change to a tool differs from the usual one, by tool: more where it is set by hand; less for the
+     * second
      * and later inserts of a holder on a machine that changes only by hand.
      */
     private static Map<String, Double> changes(Machine m, Loading loading) {

@@ -36,7 +36,8 @@ final class ClusterTools {
             Feature f = part.features().features().get(p.features().getFirst() - 1);
             if (f.kind() == FeatureKind.ROUND || f.kind() == FeatureKind.SQUARE || f.kind() == FeatureKind.RECTANGLE) {
                 shapes(p, f, part).stream().map(points -> draft(f, points)).filter(d -> Drafts.fits(d, machine))
-                        .sorted(Comparator.comparingInt((Draft d) -> -d.cluster().size()).thenComparing(Draft::id)).limit(MOST_EACH)
+                        .sorted(Comparator.comparingInt((Draft d) -> -d.cluster().size()).thenComparing(Draft::id))
+                                .limit(MOST_EACH)
                         .forEach(d -> drafts.add(d, part, machine));
             }
         }
@@ -112,8 +113,10 @@ final class ClusterTools {
     }
 
     private static List<Point> centred(List<Point> points) {
-        double x = (points.stream().mapToDouble(Point::x).max().orElse(0) + points.stream().mapToDouble(Point::x).min().orElse(0)) / 2;
-        double y = (points.stream().mapToDouble(Point::y).max().orElse(0) + points.stream().mapToDouble(Point::y).min().orElse(0)) / 2;
+        double x = (points.stream().mapToDouble(Point::x).max().orElse(0) + points.stream().mapToDouble(Point::x).min()
+                .orElse(0)) / 2;
+        double y = (points.stream().mapToDouble(Point::y).max().orElse(0) + points.stream().mapToDouble(Point::y).min()
+                .orElse(0)) / 2;
         return points.stream().map(q -> new Point(q.x() - x, q.y() - y)).toList();
     }
 }

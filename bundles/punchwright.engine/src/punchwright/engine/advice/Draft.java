@@ -92,8 +92,10 @@ final class Draft {
 
     /** Width and height over the centres of a cluster's punches. */
     private String spread() {
-        double x = cluster.stream().mapToDouble(Point::x).max().orElse(0) - cluster.stream().mapToDouble(Point::x).min().orElse(0);
-        double y = cluster.stream().mapToDouble(Point::y).max().orElse(0) - cluster.stream().mapToDouble(Point::y).min().orElse(0);
+        double x = cluster.stream().mapToDouble(Point::x).max().orElse(0) - cluster.stream().mapToDouble(Point::x).min()
+                .orElse(0);
+        double y = cluster.stream().mapToDouble(Point::y).max().orElse(0) - cluster.stream().mapToDouble(Point::y).min()
+                .orElse(0);
         return number(x) + "x" + number(y);
     }
 

@@ -47,7 +47,8 @@ final class Drafts {
         for (Draft d : all.values()) {
             Tool plain = Tools.make(d, job.tools(), 0);
             Price price = given(d.id(), d.name(), prices.tool(plain, Math.max(1, d.clearances().size())));
-            list.add(new Addition(AdditionKind.TOOL, d.id(), d.name(), Tools.make(d, job.tools(), price.value()), null, null, price,
+            list.add(new Addition(AdditionKind.TOOL, d.id(), d.name(), Tools.make(d, job.tools(), price.value()), null, null,
+                    price,
                     d.why()));
         }
         return list;

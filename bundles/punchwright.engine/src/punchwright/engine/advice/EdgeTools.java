@@ -58,7 +58,8 @@ final class EdgeTools {
     }
 
     private void slitting(double length, double width, BookPart part, Machine machine) {
-        drafts.add(Draft.plain(length >= SLITTING_MM ? ToolShape.SLITTING : ToolShape.RECTANGLE, length, width, 0, 0), part, machine);
+        drafts.add(Draft.plain(length >= SLITTING_MM ? ToolShape.SLITTING : ToolShape.RECTANGLE, length, width, 0, 0), part,
+                machine);
     }
 
     /** Lengths that cut the edge in one hit, two, three, but in fewer than today. */

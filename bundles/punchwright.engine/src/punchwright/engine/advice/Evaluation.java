@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Works an addition out: every order again with it on the machines worth looking at; an order that gains nothing stays as it is. */
+/**
+ * Works an addition out: every order again with it on the machines worth looking at; an order that gains nothing stays as
+ * it is.
+ */
 final class Evaluation {
 
     private final Book book;
@@ -42,7 +45,8 @@ final class Evaluation {
         }
         parts.sort(Comparator.comparingDouble((PartSaving p) -> -p.perYear()).thenComparing(PartSaving::order)
                 .thenComparing(PartSaving::part));
-        return new Worth(prospect.addition(), new Saving(all, pressSeconds / 3600, press, wear, setUps, all - press - wear - setUps,
+        return new Worth(prospect.addition(), new Saving(all, pressSeconds / 3600, press, wear, setUps,
+                all - press - wear - setUps,
                 depreciation), parts, possible);
     }
 
@@ -82,11 +86,13 @@ final class Evaluation {
         press += times * (a.pressSeconds() * book.rate(machineNow) - b.pressSeconds() * book.rate(machineThen)) / 3600;
         wear += times * (a.wear() - b.wear());
         if (prospect.addition().kind() == AdditionKind.TOOL) {
-            depreciation += times * o.demands().get(i).quantity() * b.choice().depreciation().getOrDefault(prospect.addition().tool()
+            depreciation += times * o.demands().get(i).quantity() * b.choice().depreciation().getOrDefault(prospect.addition()
+                    .tool()
                     .id(), 0.0);
         }
         if (Math.abs(saves) > 1e-9) {
-            parts.add(new PartSaving(o.number(), o.demands().get(i).name(), name(machineNow), name(machineThen), a.choice().hits(),
+            parts.add(new PartSaving(o.number(), o.demands().get(i).name(), name(machineNow), name(machineThen), a.choice()
+                    .hits(),
                     b.choice().hits(), saves));
         }
     }

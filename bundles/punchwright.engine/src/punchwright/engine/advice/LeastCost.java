@@ -10,11 +10,11 @@ import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Line;
 import punchwright.engine.press.AxisMotion;
 import punchwright.engine.press.Machine;
+import punchwright.engine.press.Scallop;
 import punchwright.engine.press.Times;
 import punchwright.engine.tooling.ChoiceWeights;
 import punchwright.engine.tooling.Tool;
 import punchwright.engine.tooling.ToolCheck;
-import punchwright.engine.tooling.ToolFootprint;
 import punchwright.engine.tooling.ToolShape;
 import punchwright.engine.tooling.ToolingJob;
 
@@ -22,8 +22,10 @@ import punchwright.engine.tooling.ToolingJob;
  * The least that any way to make a unit can cost when a given tool takes part in it, s of the machine.
  *
  * <p>Each tool in a way pays one approach, each further hit at least a stroke or a nibbling period. A hit cuts no more of a
- * straight edge than its longest side (round: the chord of the permitted scallop) and no more of an outline than its own. On an
- * edge that lies on the part's bounding box a hit reaches as far out as the tool is wide. Everything else costs nothing here.
+ * straight edge than its longest side (round: the chord of the permitted scallop), no more of an opening's sides than two that
+ * meet
+ * (all around where it is as wide as the opening), and no more of a round opening than the scallop allows. On an edge that lies
+ * on the part's bounding box a hit reaches as far out as the tool is wide. Everything else costs nothing here.
  */
 final class LeastCost {
 
@@ -37,7 +39,7 @@ final class LeastCost {
     private final double approachS;
     private final double hitS;
     private final double longestOwnedMm;
-    private final double mostOwnedMm;
+    private final List<Tool> cutters;
     private final Bounds box;
 
     LeastCost(ToolingJob job, ChoiceWeights weights) {
@@ -48,9 +50,8 @@ final class LeastCost {
         approachS = AxisMotion.seconds(m, weights.approachMm(), 0) + t.settlingS() + t.strokeS();
         double single = t.settlingS() + t.strokeS();
         hitS = t.nibblingPerMin() > 0 ? Math.min(60 / t.nibblingPerMin(), single) : single;
-        List<Tool> cutters = job.tools().stream().filter(Reach::cutsEdges).toList();
+        cutters = job.tools().stream().filter(Reach::cutsEdges).toList();
         longestOwnedMm = cutters.stream().mapToDouble(this::straightMm).max().orElse(0);
-        mostOwnedMm = cutters.stream().mapToDouble(ToolFootprint::cutLengthMm).max().orElse(0);
         box = job.features().shape().bounds();
     }
 
@@ -80,11 +81,56 @@ final class LeastCost {
     }
 
     private double opening(Feature f, Tool tool, double wear) {
-        double length = f.contour().lengthMm() - SLACK_MM;
-        double cut = ToolFootprint.cutLengthMm(tool);
-        double alone = Math.max(2, Math.ceil(length / cut));
-        double mixed = Math.max(2, Math.ceil(length / Math.max(cut, mostOwnedMm)));
+        double alone = Math.max(2, hits(f, cover(f, tool), step(f, tool)));
+        double mixed = Math.max(2, hits(f, Math.max(cover(f, tool), mostOwned(f)), Math.max(step(f, tool), mostStep(f))));
         return Math.min(approachS + (alone - 1) * hitS + alone * wear, 2 * approachS + (mixed - 2) * hitS + wear);
+    }
+
+    /** Hits that the straight sides, or the arc of a round opening, need at least. */
+    private static double hits(Feature f, double coverMm, double stepRad) {
+        if (f.kind() == FeatureKind.ROUND) {
+            return stepRad > 0 ? Math.ceil(2 * Math.PI / stepRad - 1e-6) : Double.POSITIVE_INFINITY;
+        }
+        double straight = f.path().stream().filter(Line.class::isInstance).mapToDouble(s -> Math.max(0, s.lengthMm() - SLACK_MM))
+                .sum();
+        return straight <= 0 ? 1 : coverMm > 0 ? Math.ceil(straight / coverMm) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Most length of an opening's sides that one hit cuts: two that meet, or all around where it is as wide as the opening. */
+    private double cover(Feature f, Tool tool) {
+        if (tool.shape() == ToolShape.ROUND) {
+            return 2 * straightMm(tool);
+        }
+        if (tool.shape() == ToolShape.CORNER_RADIUS) {
+            return 0;
+        }
+        boolean plain = f.kind() == FeatureKind.RECTANGLE || f.kind() == FeatureKind.SQUARE
+                || f.kind() == FeatureKind.ROUNDED_RECTANGLE;
+        boolean asWide = !plain || side(f, tool.lengthMm()) || side(f, tool.widthMm());
+        return (asWide ? 2 : 1) * (tool.lengthMm() + tool.widthMm());
+    }
+
+    private static boolean side(Feature f, double mm) {
+        return Math.abs(mm - f.lengthMm()) <= SLACK_MM || Math.abs(mm - f.widthMm()) <= SLACK_MM;
+    }
+
+    private double mostOwned(Feature f) {
+        return cutters.stream().mapToDouble(t -> cover(f, t)).max().orElse(0);
+    }
+
+    /** Most of a round opening's arc that one hit of a round tool cuts, rad; 0 for other tools, a full turn where it fits. */
+    private double step(Feature f, Tool tool) {
+        double arc = f.lengthMm() / 2;
+        double r = tool.lengthMm() / 2;
+        if (f.kind() != FeatureKind.ROUND || tool.shape() != ToolShape.ROUND || r > arc + job.rules().sizeToleranceMm()) {
+            return 0;
+        }
+        double h = job.rules().scallopMm() + 0.02;
+        return r >= arc - h - 0.1 || r <= h ? 2 * Math.PI : Scallop.insideStepRad(arc, r, h);
+    }
+
+    private double mostStep(Feature f) {
+        return cutters.stream().mapToDouble(t -> step(f, t)).filter(s -> s < 2 * Math.PI).max().orElse(0);
     }
 
     private double edges(List<Feature> unit, Tool tool, double wear) {
@@ -104,7 +150,8 @@ final class LeastCost {
         if (unit.size() != 1 || unit.getFirst().path().size() != 1 || !(unit.getFirst().path().getFirst() instanceof Line l)) {
             return false;
         }
-        return along(l.start().x(), l.end().x(), box.minX(), box.maxX()) || along(l.start().y(), l.end().y(), box.minY(), box.maxY());
+        return along(l.start().x(), l.end().x(), box.minX(), box.maxX()) || along(l.start().y(), l.end().y(), box.minY(),
+                box.maxY());
     }
 
     private static boolean along(double a, double b, double least, double most) {

@@ -69,7 +69,8 @@ final class MachineAdditions {
     private Set<String> tools(BookOrder o, List<Integer> sheet, BookCost today, int m) {
         Set<String> tools = new TreeSet<>();
         List<PartLine> lines = today.on(o, m).lines();
-        sheet.stream().filter(i -> lines.get(i).choice().made()).forEach(i -> tools.addAll(lines.get(i).choice().used().keySet()));
+        sheet.stream().filter(i -> lines.get(i).choice().made()).forEach(i -> tools.addAll(lines.get(i).choice().used()
+                .keySet()));
         return tools;
     }
 
@@ -98,7 +99,8 @@ final class MachineAdditions {
             sizes.stream().filter(d -> d <= room).max(Double::compare).filter(d -> n <= most + 1).ifPresent(d -> {
                 for (boolean turns : new boolean[] { false, true }) {
                     String name = "Holder for " + n + " inserts up to " + d + " mm" + (turns ? ", turning" : "");
-                    holder(new Holder("new-holder-" + n + "-" + d + (turns ? "-turning" : ""), name, n, d, INSERT_FORCE_N, turns, outer,
+                    holder(new Holder("new-holder-" + n + "-" + d + (turns ? "-turning" : ""), name, n, d, INSERT_FORCE_N,
+                            turns, outer,
                             1), name, machine);
                 }
             });
@@ -113,7 +115,8 @@ final class MachineAdditions {
 
     private void holder(Holder h, String name, Machine machine) {
         String id = "holder-" + h.id();
-        all.putIfAbsent(id, new Addition(AdditionKind.HOLDER, id, name, null, h, null, Additions.given(job, id, name, prices.holder(h)),
+        all.putIfAbsent(id, new Addition(AdditionKind.HOLDER, id, name, null, h, null, Additions.given(job, id, name,
+                prices.holder(h)),
                 machine.name()));
     }
 
@@ -128,10 +131,12 @@ final class MachineAdditions {
         Times t = machine.times();
         boolean automatic = BookCost.byHandOnly(t) && t.toolChangeS() > AUTOMATIC_CHANGE_S;
         Times times = automatic ? new Times(t.settlingS(), t.strokeS(), t.nibblingPerMin(), t.nibblingMaxPitchMm(),
-                AUTOMATIC_CHANGE_S, t.handChangeS(), t.insertChangeS(), t.turnDegPerS(), t.repositionS(), t.turnOverS(), t.loadS(), t
+                AUTOMATIC_CHANGE_S, t.handChangeS(), t.insertChangeS(), t.turnDegPerS(), t.repositionS(), t.turnOverS(),
+                        t.loadS(), t
                         .unloadS(), t.partRemovalS()) : t;
         int more = places.size() - machine.places().size();
-        option(with(machine, places, times), "places-" + machine.id() + "-" + more, (automatic ? "Automatic change and " : "") + more
+        option(with(machine, places, times), "places-" + machine.id() + "-" + more, (automatic ? "Automatic change and " : "")
+                + more
                 + " more places on " + machine.name(), prices.option(false, more, automatic));
     }
 
@@ -149,20 +154,23 @@ final class MachineAdditions {
                 Times times = new Times(t.settlingS(), t.strokeS(), t.nibblingPerMin(), t.nibblingMaxPitchMm(), t.toolChangeS(), t
                         .handChangeS(), t.insertChangeS(), speed, t.repositionS(), t.turnOverS(), t.loadS(), t.unloadS(), t
                                 .partRemovalS());
-                option(with(machine, places, times), "turning-" + machine.id() + "-" + p.id(), "Place " + p.id() + " of " + machine
+                option(with(machine, places, times), "turning-" + machine.id() + "-" + p.id(), "Place " + p.id() + " of "
+                        + machine
                         .name() + " turning", prices.option(true, 0, false));
             }
         }
     }
 
     private void option(Machine variant, String id, String name, Price price) {
-        all.putIfAbsent(id, new Addition(AdditionKind.OPTION, id, name, null, null, variant, Additions.given(job, id, name, price),
+        all.putIfAbsent(id, new Addition(AdditionKind.OPTION, id, name, null, null, variant, Additions.given(job, id, name,
+                price),
                 variant.name()));
     }
 
     private static Machine with(Machine m, List<Place> places, Times times) {
         return new Machine(m.id(), m.name(), m.throatDepthMm(), m.travelXMm(), m.travelYMm(), m.xAxis(), m.yAxis(),
-                m.longestSheetMm(), m.minThicknessMm(), m.maxThicknessMm(), m.maxSheetMassKg(), m.pressForceN(), m.headKind(), places,
-                m.clamps(), times, m.dropOpeningMm(), m.accuracyMm());
+                m.longestSheetMm(), m.minThicknessMm(), m.maxThicknessMm(), m.maxSheetMassKg(), m.pressForceN(), m.headKind(),
+                        places,
+                m.clamps(), times, m.dropOpeningMm(), m.accuracyMm(), m.options());
     }
 }

@@ -15,7 +15,8 @@ import punchwright.engine.tooling.ToolFootprint;
 import punchwright.engine.tooling.ToolShape;
 
 /**
- * Tools for openings and forms that one hit does not make today: the exact tool (shape, size, corner radius, angle), and, where it
+ * Tools for openings and forms that one hit does not make today: the exact tool (shape, size, corner radius, angle), and, where
+ * it
  * is too large for any place, rectangular tools that cut it in fewer hits.
  */
 final class OpeningTools {
@@ -36,7 +37,8 @@ final class OpeningTools {
         }
         for (Feature f : ways.features()) {
             if (f.kind() == FeatureKind.FORM) {
-                drafts.add(Draft.plain(ToolShape.valueOf(f.form().toUpperCase(Locale.ROOT)), f.lengthMm(), f.widthMm(), 0, angle(f,
+                drafts.add(Draft.plain(ToolShape.valueOf(f.form().toUpperCase(Locale.ROOT)), f.lengthMm(), f.widthMm(), 0,
+                        angle(f,
                         machine, f.lengthMm(), 2)), part, machine);
             } else if (f.isOpening()) {
                 opening(f, part, machine);
@@ -88,7 +90,8 @@ final class OpeningTools {
     private static Draft freeContour(Feature f) {
         Bounds b = f.contour().bounds();
         Contour c = f.contour().moved(Pose.at(-b.center().x(), -b.center().y(), 0)).oriented(true);
-        return new Draft(ToolShape.FREE_CONTOUR, Math.max(b.width(), b.height()), Math.min(b.width(), b.height()), 0, 0, List.of(),
+        return new Draft(ToolShape.FREE_CONTOUR, Math.max(b.width(), b.height()), Math.min(b.width(), b.height()), 0, 0,
+                List.of(),
                 c);
     }
 

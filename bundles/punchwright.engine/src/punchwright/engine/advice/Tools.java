@@ -49,13 +49,15 @@ final class Tools {
     }
 
     static Tool withClearances(Tool t, List<Double> clearances) {
-        return new Tool(t.id(), t.name(), t.shape(), t.lengthMm(), t.widthMm(), t.cornerRadiusMm(), t.freedom(), t.fixedAngleDeg(),
+        return new Tool(t.id(), t.name(), t.shape(), t.lengthMm(), t.widthMm(), t.cornerRadiusMm(), t.freedom(),
+                t.fixedAngleDeg(),
                 clearances, t.shear(), t.shearHeightMm(), t.price(), t.grindsLeft(), t.grindCost(), t.hitsPerGrind(),
                 t.hitsSinceGrind(), t.onHand(), t.formHeightMm(), t.cluster(), t.freeContour());
     }
 
     static Tool withOneMore(Tool t) {
-        return new Tool(t.id(), t.name(), t.shape(), t.lengthMm(), t.widthMm(), t.cornerRadiusMm(), t.freedom(), t.fixedAngleDeg(),
+        return new Tool(t.id(), t.name(), t.shape(), t.lengthMm(), t.widthMm(), t.cornerRadiusMm(), t.freedom(),
+                t.fixedAngleDeg(),
                 t.clearancesTotalMm(), t.shear(), t.shearHeightMm(), t.price(), t.grindsLeft(), t.grindCost(), t.hitsPerGrind(),
                 t.hitsSinceGrind(), t.onHand() + 1, t.formHeightMm(), t.cluster(), t.freeContour());
     }

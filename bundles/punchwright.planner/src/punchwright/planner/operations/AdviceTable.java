@@ -40,7 +40,8 @@ final class AdviceTable {
             line("%-12s %-30s %3d of %d %14.2f", o.order(), o.machine().isEmpty() ? "no machine" : cut(o.machine(), 30), o
                     .partsMade(), o.parts(), o.perYear());
         }
-        line("%d additions looked at, %d worked out in %d choices of tools; the others save less by their bound.", advice.additions(),
+        line("%d additions looked at, %d worked out in %d choices of tools; the others save less by their bound.",
+                advice.additions(),
                 advice.workedOut(), advice.choices());
     }
 

@@ -62,7 +62,8 @@ final class AdviseOperation implements ShopOperation {
         List<Finding> findings = new ArrayList<>(input);
         findings.addAll(advice.findings());
         boolean errors = findings.stream().anyMatch(Finding::isError);
-        return new Outcome(errors ? ExitCode.INPUT : ExitCode.GOOD, errors ? List.of() : AdviceTable.of(advice, currency), PlanWriter
+        return new Outcome(errors ? ExitCode.INPUT : ExitCode.GOOD, errors ? List.of() : AdviceTable.of(advice, currency),
+                PlanWriter
                 .findings(findings), List.of(), List.of(), AdviceRecord.of(advice, currency, findings));
     }
 

@@ -102,7 +102,8 @@ final class WeighOperation implements ShopOperation {
         } catch (NumberFormatException e) {
             // said below, with the numbers that are too small
         }
-        throw new UsageException("--pin wants TOOL or FEATURE=TOOL with the feature's number from 1, as in 3=T-012; given: " + text);
+        throw new UsageException("--pin wants TOOL or FEATURE=TOOL with the feature's number from 1, as in 3=T-012; given: "
+                + text);
     }
 
     private static ToolWishes wishes(Set<String> forbidden, List<Pin> pins, FeatureSet features, ToolWeighing free) {
@@ -133,7 +134,8 @@ final class WeighOperation implements ShopOperation {
             lines.addAll(WeighingTable.of(w, currency));
             records.add(WeighingRecord.of(w, currency));
             made |= w.wished().operations().complete();
-            PlanWriter.findings(w.findings()).forEach(f -> findings.putIfAbsent(f.getCode() + f.getSubject() + f.getMessage(), f));
+            PlanWriter.findings(w.findings()).forEach(f -> findings.putIfAbsent(f.getCode() + f.getSubject() + f.getMessage(),
+                    f));
         }
         return new Outcome(made ? ExitCode.GOOD : ExitCode.FINDINGS, lines, List.copyOf(findings.values()), List.of(), List.of(),
                 records);

@@ -44,7 +44,8 @@ final class WeighingTable {
         String proof = w.boundSeconds() >= w.costSeconds() * (1 - 1e-6) ? "proven best"
                 : String.format(Locale.ROOT, "at least %.2f s", w.boundSeconds());
         line("%s on %s: %s", weighing.features().part(), weighing.machine().name(), made(w) ? String.format(Locale.ROOT,
-                "%.2f s, %.3f %s a piece with its share of changes, %s", w.costSeconds(), weighing.money(w.costSeconds()), currency,
+                "%.2f s, %.3f %s a piece with its share of changes, %s", w.costSeconds(), weighing.money(w.costSeconds()),
+                        currency,
                 proof) : "not all of it can be made");
         if (weighing.free() != weighing.wished() && made(w) && made(weighing.free())) {
             double more = w.costSeconds() - weighing.free().costSeconds();

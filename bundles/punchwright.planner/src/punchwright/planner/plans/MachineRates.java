@@ -21,7 +21,8 @@ final class MachineRates {
         double rate = machine.getRate() == null ? 0
                 : MachineHourRate.calculate(CostInput.rate(machine), library.getCurrency()).value("H_rate");
         if (!(rate > 0)) {
-            findings.add(Finding.of(PlansReason.USUAL_RATE, machine.getName(), machine.getName(), ChoiceWeights.USUAL.ratePerHour()));
+            findings.add(Finding.of(PlansReason.USUAL_RATE, machine.getName(), machine.getName(),
+                    ChoiceWeights.USUAL.ratePerHour()));
             return ChoiceWeights.USUAL.ratePerHour();
         }
         Rates r = library.getRates();

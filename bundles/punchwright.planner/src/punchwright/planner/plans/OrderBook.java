@@ -75,13 +75,16 @@ public final class OrderBook {
             findings.add(Finding.of(AdviceReason.PER_YEAR, "order book", timesPerYear));
         }
         List<BookOrder> book = orders.stream().map(o -> order(o, times)).filter(o -> !o.demands().isEmpty()).toList();
-        List<BookMachine> presses = machines.stream().map(m -> new BookMachine(MachineReader.read(m), MachineRates.perHour(library, m,
+        List<BookMachine> presses = machines.stream().map(m -> new BookMachine(MachineReader.read(m),
+                MachineRates.perHour(library, m,
                 findings))).toList();
-        List<AdviceJob.HolderPrice> prices = library.getHolders().stream().map(h -> new AdviceJob.HolderPrice(h.getId(), h.getPrice()))
+        List<AdviceJob.HolderPrice> prices = library.getHolders().stream().map(h -> new AdviceJob.HolderPrice(h.getId(),
+                h.getPrice()))
                 .toList();
         double setUp = library.getRates() == null ? 0 : library.getRates().getSetUpPerHour();
         double minutes = library.getRates() == null ? 0 : library.getRates().getSetUpMinutesPerTool();
-        AdviceJob job = new AdviceJob(book, presses, LibraryTools.read(library, drawings, findings), ToolReader.usableHolders(library
+        AdviceJob job = new AdviceJob(book, presses, LibraryTools.read(library, drawings, findings),
+                ToolReader.usableHolders(library
                 .getHolders()), prices, setUp, minutes, PlanningRules.USUAL.tooling(), options);
         return new Reading(job, findings);
     }

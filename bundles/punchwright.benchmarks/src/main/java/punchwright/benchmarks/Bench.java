@@ -13,8 +13,9 @@ import punchwright.benchmarks.layout.LayoutBench;
 
 /**
  * Starts the benchmarks. {@code layout} runs the layout search on published instances, {@code features} the recognition on
- * generated parts, {@code drawing [MB]} the reading of a large drawing here and with another reader; {@code advise} the purchase advice on
- * a seeded order book; any other arguments are
+ * generated parts, {@code drawing [MB]} the reading of a large drawing here and with another reader,
+ * {@code advise} the purchase advice on a seeded order book;
+ * any other arguments are
  * those of JMH (a name pattern, {@code -f} forks, {@code -wi} and {@code -i} rounds).
  */
 public final class Bench {

@@ -70,7 +70,7 @@ final class SmallShop {
         for (int i = 0; i < n; i++) {
             Point at = new Point(30 + 45 * i, 35);
             holes.add(random.nextInt(3) > 0 ? Contour.circle(at, DIAMETERS[random.nextInt(DIAMETERS.length)])
-                    : Contour.rectangle(at.x() - 8, at.y() - 6, 16, 8 + random.nextInt(8)));
+                    : Contour.rectangle(at.x() - 8, at.y() - 6, 16, 10 + random.nextInt(6)));
         }
         return plate(id, 60 + 45 * n, 70 + random.nextInt(30), 10 + random.nextInt(90), holes);
     }

@@ -16,8 +16,7 @@ import punchwright.engine.finding.Finding;
  * entry point for persons; screens and command line are made from this list.
  *
  * <p>A number that makes no sense (below 0, a 0 where none may be, a missing one) is an {@link IllegalArgumentException} that
- * names
- * it; a number outside the range of the formulas gives a finding and still a figure.
+ * names it; a number outside the range of the formulas gives a finding and still a figure.
  */
 public enum Calculation {
 

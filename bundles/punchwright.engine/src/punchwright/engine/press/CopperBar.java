@@ -10,10 +10,8 @@ import punchwright.engine.finding.Finding;
  * Rules for copper bar (EN 13601 names the bars): thicker than sheet, soft, punched with slender punches.
  *
  * <p>Symbols: t thickness, d hole, e edge distance, b web [mm]. {@code d >= t}, {@code e >= t}, {@code b >= t}; t up to 10 mm.
- * From 3 mm on
- * copper counts as bar. Range: t 3 to 10 mm. Source: common practice of the trade, no source. Worked example: d 11, t 10, tau
- * 240:
- * F 82 938 N, 873 MPa on the punch, allowed.
+ * From 3 mm on copper counts as bar. Range: t 3 to 10 mm. Source: common practice of the trade, no source. Worked example: d
+ * 11, t 10, tau 240: F 82 938 N, 873 MPa on the punch, allowed.
  */
 public final class CopperBar {
 

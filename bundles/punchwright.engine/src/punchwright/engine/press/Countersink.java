@@ -9,12 +9,10 @@ import punchwright.engine.finding.Finding;
  * Countersinks pressed into the sheet.
  *
  * <p>Symbols: D head diameter, d hole, t thickness [mm], alpha angle of the cone [degrees]. Depth
- * {@code (D - d) / (2 tan(alpha / 2))}; at
- * most {@code 0.9 t} so that a land stays (common practice), else a counter-form underneath. What is pressed aside,
- * {@code V = pi h / 12 (D^2 + D d - 2 d^2)} (cone frustum less the hole), closes the hole; a hole punched first of
- * {@code d0 = sqrt(d^2 + 4 V / (pi t))} takes it up over the thickness. Range: alpha 60 to 120 degrees, t 0.8 to 6 mm. Source:
- * solid
- * geometry. Worked example: D 9.2, d 4.5, 90 degrees: 2.35 deep, so t at least 2.62.
+ * {@code (D - d) / (2 tan(alpha / 2))}; at most {@code 0.9 t} so that a land stays (common practice), else a counter-form
+ * underneath. What is pressed aside, {@code V = pi h / 12 (D^2 + D d - 2 d^2)} (cone frustum less the hole), closes the hole; a
+ * hole punched first of {@code d0 = sqrt(d^2 + 4 V / (pi t))} takes it up over the thickness. Range: alpha 60 to 120 degrees, t
+ * 0.8 to 6 mm. Source: solid geometry. Worked example: D 9.2, d 4.5, 90 degrees: 2.35 deep, so t at least 2.62.
  */
 public final class Countersink {
 

@@ -6,15 +6,15 @@ import java.util.List;
 import punchwright.engine.finding.Finding;
 
 /**
- * Clearance between punch and die. Per side means u, total means 2u (difference of the diameters); a hole takes its size
- * from the punch, a blank from the die (Europa-Lehrmittel, Werkzeugbau; Groover).
+ * Clearance between punch and die. Per side means u, total means 2u (difference of the diameters); a hole takes its size from
+ * the punch, a blank from the die (Europa-Lehrmittel, Werkzeugbau; Groover).
  *
  * <p>Symbols: t [mm], tau [MPa], c 0.005 (clean edge) to 0.035 (least force), a allowance, p per cent. Three rules:
  * <ul>
  * <li>Oehler/Kaiser, Schnitt-, Stanz- und Ziehwerkzeuge (from memory): {@code u = c t sqrt(tau/10)} up to 3 mm, above it
  * {@code u = (1.5 c t - 0.015) sqrt(tau/10)}. The branches meet at 3 mm for c = 0.01 only. t 2, tau 320: 0.1131 mm.
- * <li>Groover after ASM/SME (from memory): {@code u = a t}, a 0.045 soft aluminium, 0.060 brass, mild steel and soft
- * stainless, 0.075 half-hard steel and hard stainless. a 0.075, t 3.2: 0.24 mm.
+ * <li>Groover after ASM/SME (from memory): {@code u = a t}, a 0.045 soft aluminium, 0.060 brass, mild steel and soft stainless,
+ * 0.075 half-hard steel and hard stainless. a 0.075, t 3.2: 0.24 mm.
  * <li>Per cent of the thickness in all, kept by the shop: {@code 2u = p t / 100}. 20 %, t 2: 0.40 mm in all.
  * </ul>
  * The material says which one is used. Range: t 0.4 to 8 mm. Warning: the first two are press-tool values; shops that punch on

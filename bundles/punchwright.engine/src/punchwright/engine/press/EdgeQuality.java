@@ -5,13 +5,10 @@ package punchwright.engine.press;
  * What the cut edge looks like at a clearance: rollover, burnished band, burr.
  *
  * <p>Symbols: q clearance per side in per cent of t, t [mm]; bands in mm. Measured on cold-rolled steel (HRB 59, t 0.70, hole
- * 4.70;
- * stamping-design article): at q 5 and 9 the burnish is 0.53 and 0.38, the rollover's depth 0.07 and 0.09, its length 0.34 and
- * 0.25.
- * Between them straight lines in shares of t: burnish {@code t (0.7571 - 0.0536 (q - 5))}, rollover
- * {@code t (0.1 + 0.0071 (q - 5))}.
- * Burr, of sharp tools, about 10 per cent of t (same article). Range: q 5 to 9, t 0.25 to 3 mm, mild steel; elsewhere a direction
- * and no more. Worked example: t 2, q 5: burnish 1.514, rollover 0.2, burr 0.2.
+ * 4.70; stamping-design article): at q 5 and 9 the burnish is 0.53 and 0.38, the rollover's depth 0.07 and 0.09, its length
+ * 0.34 and 0.25. Between them straight lines in shares of t: burnish {@code t (0.7571 - 0.0536 (q - 5))}, rollover
+ * {@code t (0.1 + 0.0071 (q - 5))}. Burr, of sharp tools, about 10 per cent of t (same article). Range: q 5 to 9, t 0.25 to 3
+ * mm, mild steel; elsewhere a direction and no more. Worked example: t 2, q 5: burnish 1.514, rollover 0.2, burr 0.2.
  */
 public final class EdgeQuality {
 

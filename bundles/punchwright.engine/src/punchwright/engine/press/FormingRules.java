@@ -9,17 +9,13 @@ import punchwright.engine.finding.Finding;
 /**
  * Where forms may stand, how high they may be and when they are made.
  *
- * <p>Symbols: t thickness [mm], H height over the sheet [mm], l form length [mm], D size of the die [mm], z dead zone of a clamp
- * [mm],
- * c clearance under the stripper [mm]. Highest louvre {@code 3 t}; pitch of louvres {@code w + 4 t}; edge of a hole to a form
- * {@code 3 t}; next hit to a form at least the die's radius {@code D / 2}; to a clamp {@code D / 2 + z}; half-shear at most
- * {@code K t} deep
- * ({@link PunchingForce#penetration}), usually 0.3 to 0.35 t. Order: after all punching near them, low forms before high ones; a
- * form
- * upward must pass under stripper and turret ({@code H <= c}), a form downward must pass over the table's brushes and die
- * holders.
- * Range: t 0.4 to 4 mm. Source: common practice of the trade, no source; the half-shear follows from course notes on press tools.
- * Worked example: t 3 mild steel: half-shear below 1.14 mm.
+ * <p>Symbols: t thickness [mm], H height over the sheet [mm], l form length [mm], D size of the die [mm], z dead zone of a
+ * clamp [mm], c clearance under the stripper [mm]. Highest louvre {@code 3 t}; pitch of louvres {@code w + 4 t}; edge of a hole
+ * to a form {@code 3 t}; next hit to a form at least the die's radius {@code D / 2}; to a clamp {@code D / 2 + z}; half-shear
+ * at most {@code K t} deep ({@link PunchingForce#penetration}), usually 0.3 to 0.35 t. Order: after all punching near them, low
+ * forms before high ones; a form upward must pass under stripper and turret ({@code H <= c}), a form downward must pass over
+ * the table's brushes and die holders. Range: t 0.4 to 4 mm. Source: common practice of the trade, no source; the half-shear
+ * follows from course notes on press tools. Worked example: t 3 mild steel: half-shear below 1.14 mm.
  */
 public final class FormingRules {
 

@@ -9,13 +9,11 @@ import punchwright.engine.finding.Finding;
  * Nibbling with a round tool: hits along an edge or an arc for a permitted scallop, and whether the pitch is a sound one.
  *
  * <p>Symbols: r punch radius [mm], R radius of the arc [mm], h permitted scallop [mm], t thickness [mm], beta angle of an open
- * arc
- * [degrees], theta largest step from {@link Scallop} [rad], L length [mm]. Closed circle {@code n = ceil(2 pi / theta)}; open arc
- * with a hit on each end {@code n = ceil(beta / theta) + 1}; straight edge {@code n = ceil(L / p) + 1}. Range: pitch from 0.5 t
- * (below,
- * slivers and side load; common practice) up to r (above, the rest between two hits is no longer small against the punch).
- * Source:
- * plane geometry. Worked example: corner R 5, r 3, h 0.05 over 90 degrees: 19.8895 degrees a step, 6 hits.
+ * arc [degrees], theta largest step from {@link Scallop} [rad], L length [mm]. Closed circle {@code n = ceil(2 pi / theta)};
+ * open arc with a hit on each end {@code n = ceil(beta / theta) + 1}; straight edge {@code n = ceil(L / p) + 1}. Range: pitch
+ * from 0.5 t (below, slivers and side load; common practice) up to r (above, the rest between two hits is no longer small
+ * against the punch). Source: plane geometry. Worked example: corner R 5, r 3, h 0.05 over 90 degrees: 19.8895 degrees a step,
+ * 6 hits.
  */
 public final class Nibbling {
 

@@ -8,12 +8,9 @@ import java.util.Map;
  * Hits between two grinds by material group, where the shop has no record of its own yet.
  *
  * <p>Symbols: hits between grinds at t up to 2 mm, right clearance, oiled, uncoated tool steel; factors: dry 0.5, nibbling 0.6
- * (0.5 to
- * 0.7, side load), sheet above 2 mm {@code 2 / t}. {@code N = table dry nibble thick}. Range: t 0.4 to 8 mm; scatter a factor of
- * three.
- * Source: common practice of the trade, no source; the dry factor is told of stainless and used for all. Worked example:
- * stainless
- * 40 000 oiled, 20 000 dry.
+ * (0.5 to 0.7, side load), sheet above 2 mm {@code 2 / t}. {@code N = table dry nibble thick}. Range: t 0.4 to 8 mm; scatter a
+ * factor of three. Source: common practice of the trade, no source; the dry factor is told of stainless and used for all.
+ * Worked example: stainless 40 000 oiled, 20 000 dry.
  */
 public final class PunchLife {
 

@@ -9,10 +9,9 @@ import java.util.List;
  *
  * <p>Symbols: G grind reserve [mm], g taken off a grind [mm], N hits between grinds, s hits since the last grind. Grinds
  * {@code k = floor(G / g)}; hits in all {@code N (k + 1)}; dies are ground half to a third as often as punches (trade-magazine
- * article on
- * tool grinding). Range: g 0.05 to 0.5 mm, G 0 to 10 mm; below 0.1 and above 0.3 mm a grind is unusual (common practice). Source:
- * arithmetic; a guard of 1e-9 keeps binary rounding from losing a grind. Worked example: G 3.0, g 0.2, N 100 000: 15 grinds,
- * 1 600 000 hits; with price 180 and 12 a grind 0.000225 a hit ({@link ToolLife#costPerHit}).
+ * article on tool grinding). Range: g 0.05 to 0.5 mm, G 0 to 10 mm; below 0.1 and above 0.3 mm a grind is unusual (common
+ * practice). Source: arithmetic; a guard of 1e-9 keeps binary rounding from losing a grind. Worked example: G 3.0, g 0.2, N 100
+ * 000: 15 grinds, 1 600 000 hits; with price 180 and 12 a grind 0.000225 a hit ({@link ToolLife#costPerHit}).
  */
 public final class RegrindPlan {
 

@@ -9,16 +9,12 @@ import punchwright.engine.finding.Finding;
 /**
  * Danger that a slug comes up again with the punch.
  *
- * <p>Symbols: A punch area [mm2], t [mm], d smallest side [mm], c total clearance and n the rule's [mm]. The pull of a sealed oil
- * film is
- * at most the air's pressure, {@code F = 0.101325 A} [N] (standard atmosphere, ISO 2533), the slug's weight
- * {@code 9.80665 A t rho} is far
- * less. What raises the danger, one point each: clearance more than 20 % over the rule, oil without suction, sheet below 1 mm,
- * soft
- * sheet (aluminium, copper), a punch smaller than 3 t (the first two: stamping-journal article on slug pulling; the rest and the
- * threshold of two points: common practice). Range: t 0.4 to 8 mm; a direction, not a chance in per cent. Worked example: round
- * 10:
- * 78.54 mm2, 7.96 N.
+ * <p>Symbols: A punch area [mm2], t [mm], d smallest side [mm], c total clearance and n the rule's [mm]. The pull of a sealed
+ * oil film is at most the air's pressure, {@code F = 0.101325 A} [N] (standard atmosphere, ISO 2533), the slug's weight
+ * {@code 9.80665 A t rho} is far less. What raises the danger, one point each: clearance more than 20 % over the rule, oil
+ * without suction, sheet below 1 mm, soft sheet (aluminium, copper), a punch smaller than 3 t (the first two: stamping-journal
+ * article on slug pulling; the rest and the threshold of two points: common practice). Range: t 0.4 to 8 mm; a direction, not a
+ * chance in per cent. Worked example: round 10: 78.54 mm2, 7.96 N.
  */
 public final class SlugPulling {
 

@@ -7,14 +7,11 @@ import java.util.OptionalDouble;
 /**
  * General tolerances for steel stampings by classes f, m, g and sg of DIN 6930-2.
  *
- * <p>The standard's values are not in this program: a shop that has bought it enters the rows it uses. Symbols: nominal size and
- * thickness [mm], each row valid over {@code above} up to and including {@code upTo}. Which table: 1 lengths, 2 radii, 3 angles
- * of flat
- * parts; 4 lengths, 5 radii of formed parts; 6 straightness. Range: steel, not fine-blanked. Source: DIN 6930-2:2011-10, contents
- * and
- * scope. An answer outside the rows is empty, never a guess. Worked example: one row above 0 up to 6 mm, t above 0 up to 1 mm,
- * with 0.1
- * gives 0.1 for 6 mm in t 1 and nothing for 6.1 mm.
+ * <p>The standard's values are not in this program: a shop that has bought it enters the rows it uses. Symbols: nominal size
+ * and thickness [mm], each row valid over {@code above} up to and including {@code upTo}. Which table: 1 lengths, 2 radii, 3
+ * angles of flat parts; 4 lengths, 5 radii of formed parts; 6 straightness. Range: steel, not fine-blanked. Source: DIN
+ * 6930-2:2011-10, contents and scope. An answer outside the rows is empty, never a guess. Worked example: one row above 0 up to
+ * 6 mm, t above 0 up to 1 mm, with 0.1 gives 0.1 for 6 mm in t 1 and nothing for 6.1 mm.
  */
 public final class StampingTolerance {
 

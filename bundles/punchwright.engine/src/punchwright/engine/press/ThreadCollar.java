@@ -10,14 +10,11 @@ import punchwright.engine.finding.Finding;
  * Collars for threads: hole to punch first, height, and how far the edge may stretch.
  *
  * <p>Symbols, mm: D mean diameter of the collar, H its height with the sheet, r die radius, t thickness, di inner and do outer
- * diameter,
- * d0 hole punched first, P pitch. Without ironing {@code d0 = D - 2 (H - 0.43 r - 0.72 t)} (Lange; Romanowski; from memory). With
- * ironing
- * the volume stays: {@code d0 = sqrt(do^2 - (do^2 - di^2) H / t)} (geometry). Stretch {@code D / d0} at most 1.7 in mild steel
- * and copper,
- * 1.5 in stainless, hard steel and half-hard aluminium (Lange, from memory). Least height {@code 3 P}; highest {@code 2.5 t}
- * (common
- * practice). Range: t 0.5 to 4 mm, M2.5 to M8. Worked example: D 10, H 4, r 1, t 1.5: d0 5.02, stretch 1.99, too far.
+ * diameter, d0 hole punched first, P pitch. Without ironing {@code d0 = D - 2 (H - 0.43 r - 0.72 t)} (Lange; Romanowski; from
+ * memory). With ironing the volume stays: {@code d0 = sqrt(do^2 - (do^2 - di^2) H / t)} (geometry). Stretch {@code D / d0} at
+ * most 1.7 in mild steel and copper, 1.5 in stainless, hard steel and half-hard aluminium (Lange, from memory). Least height
+ * {@code 3 P}; highest {@code 2.5 t} (common practice). Range: t 0.5 to 4 mm, M2.5 to M8. Worked example: D 10, H 4, r 1, t
+ * 1.5: d0 5.02, stretch 1.99, too far.
  */
 public final class ThreadCollar {
 

@@ -7,9 +7,9 @@ import java.util.Optional;
  * Metric coarse threads with their holes, mm.
  *
  * <p>Symbols: d thread diameter, P pitch. Core hole for cutting {@code d - P} rounded as in DIN 336; for rolling
- * {@code d - P / 2} less
- * rounding (from memory); through holes ISO 273 fine, medium, coarse; hole for thread-forming screws in steel by length of
- * engagement, DIN 7500-2 (guide values). Range: M2.5 to M8. Worked example: M5: pitch 0.8, cut core 4.2, through hole medium 5.5.
+ * {@code d - P / 2} less rounding (from memory); through holes ISO 273 fine, medium, coarse; hole for thread-forming screws in
+ * steel by length of engagement, DIN 7500-2 (guide values). Range: M2.5 to M8. Worked example: M5: pitch 0.8, cut core 4.2,
+ * through hole medium 5.5.
  */
 public enum ThreadSize {
     M2_5(2.5, 0.45, 2.05, 2.3, new double[] { 2.7, 2.9, 3.1 }, new double[][] { { 2.5, 2.25 }, { 5, 2.3 } }),

@@ -13,9 +13,8 @@ import punchwright.engine.press.Figure;
 import punchwright.engine.press.Input;
 
 /**
- * An answer as one object for {@code --json}: {@code question}, {@code group}, {@code rule}, {@code material} (id, empty without
- * one),
- * {@code inputs} and {@code figures} by name, {@code findings}. Values are in the unit named beside them.
+ * An answer as one object for {@code --json}: {@code question}, {@code group}, {@code rule}, {@code material} (id, empty
+ * without one), {@code inputs} and {@code figures} by name, {@code findings}. Values are in the unit named beside them.
  */
 final class CalcRecord {
 

@@ -41,15 +41,18 @@ final class AnswerArea {
         return lines;
     }
 
-    /** @param anew whether another question is answered, so that its results come into sight */
+    /**
+     * @param anew whether another question is answered; its results come into sight, as they do unless a person reads further
+     * down
+     */
     void show(List<AnswerLine> shown, boolean anew) {
-        int top = anew ? 0 : text.getTopIndex();
+        int top = anew || !text.isFocusControl() ? 0 : text.getTopPixel();
         lines = List.copyOf(shown);
         text.setText(String.join("\n", lines.stream().map(AnswerLine::text).toList()));
         for (int i = 0; i < lines.size(); i++) {
             style(i, lines.get(i));
         }
-        text.setTopIndex(Math.min(top, text.getLineCount() - 1));
+        text.setTopPixel(top);
     }
 
     private void style(int line, AnswerLine shown) {

@@ -168,6 +168,9 @@ class CalcTest {
         words.add("--json");
         assertEquals(code, shell.run(words.toArray(String[]::new)));
         JsonObject record = JsonParser.parseString(shell.out()).getAsJsonObject();
+        List<String> wrong = new ArrayList<>();
+        ImportRecordSchemaTest.check("record", record, RecordSchema.of("calc").orElseThrow(), wrong);
+        assertEquals(List.of(), wrong);
         assertEquals(question.word(), record.get("question").getAsString());
         assertEquals(question.inputs().stream().map(Input::name).toList(),
                 List.copyOf(record.getAsJsonObject("inputs").keySet()));

@@ -84,7 +84,7 @@ class ImportRecordSchemaTest {
         SCHEMA.getAsJsonObject("properties").keySet().forEach(n -> assertTrue(shell.out().contains("  " + n + " "), n));
     }
 
-    private static void check(String where, JsonElement value, JsonObject schema, List<String> wrong) {
+    static void check(String where, JsonElement value, JsonObject schema, List<String> wrong) {
         String type = schema.get("type").getAsString();
         boolean fits = switch (type) {
             case "object" -> value.isJsonObject();

@@ -1,12 +1,18 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.planning;
 
+import java.util.ArrayList;
+import java.util.List;
+
 import punchwright.engine.feature.FeatureSet;
 import punchwright.engine.tooling.ChoiceWeights;
-import punchwright.engine.tooling.ToolChoice;
+import punchwright.engine.tooling.OrderChoice;
+import punchwright.engine.tooling.OrderPart;
+import punchwright.engine.tooling.OrderSelection;
+import punchwright.engine.tooling.Readiness;
 import punchwright.engine.tooling.ToolingJob;
 
-/** One part: its features, forms included, and the operations that make them. */
+/** The parts of a sheet job: their features, forms included, and the operations that make them, tools chosen together. */
 final class PartPlanner {
 
     private final PlanRequest request;
@@ -15,10 +21,21 @@ final class PartPlanner {
         this.request = request;
     }
 
-    PartPlan plan(PartDemand demand) {
-        FeatureSet features = PartFeatures.of(demand);
-        ToolingJob job = new ToolingJob(features, demand.material(), demand.thicknessMm(), request.machine(), request.tools(),
-                request.holders(), request.rules().tooling());
-        return new PartPlan(demand, features, ToolChoice.choose(job, ChoiceWeights.USUAL, demand.wishes().on(features)));
+    /** {@code readiness}: with the number of sheets that the set-up is for. */
+    List<PartPlan> plan(List<PartDemand> demands, Readiness readiness) {
+        List<FeatureSet> features = demands.stream().map(PartFeatures::of).toList();
+        List<OrderPart> order = new ArrayList<>();
+        for (int i = 0; i < demands.size(); i++) {
+            PartDemand d = demands.get(i);
+            ToolingJob job = new ToolingJob(features.get(i), d.material(), d.thicknessMm(), request.machine(), request.tools(),
+                    request.holders(), request.rules().tooling());
+            order.add(new OrderPart(job, d.wishes().on(features.get(i)), d.quantity(), d.anglesDeg().getFirst()));
+        }
+        OrderSelection selection = OrderChoice.choose(order, readiness, ChoiceWeights.USUAL);
+        List<PartPlan> plans = new ArrayList<>();
+        for (int i = 0; i < demands.size(); i++) {
+            plans.add(new PartPlan(demands.get(i), features.get(i), selection.parts().get(i)));
+        }
+        return plans;
     }
 }

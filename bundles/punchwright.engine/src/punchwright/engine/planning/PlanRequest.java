@@ -5,6 +5,7 @@ import java.util.List;
 
 import punchwright.engine.press.Machine;
 import punchwright.engine.tooling.Holder;
+import punchwright.engine.tooling.Readiness;
 import punchwright.engine.tooling.Tool;
 
 /**
@@ -17,14 +18,21 @@ import punchwright.engine.tooling.Tool;
  * @param demands  parts with quantities
  * @param stock    sheets in stock
  * @param rules    shop rules
+ * @param readiness what stands ready in the machine, and what making a tool ready takes
  */
 public record PlanRequest(String title, Machine machine, List<Tool> tools, List<Holder> holders, List<PartDemand> demands,
-        List<StockGroup> stock, PlanningRules rules) {
+        List<StockGroup> stock, PlanningRules rules, Readiness readiness) {
 
     public PlanRequest {
         tools = List.copyOf(tools);
         holders = List.copyOf(holders);
         demands = List.copyOf(demands);
         stock = List.copyOf(stock);
+    }
+
+    /** Nothing stands ready. */
+    public PlanRequest(String title, Machine machine, List<Tool> tools, List<Holder> holders, List<PartDemand> demands,
+            List<StockGroup> stock, PlanningRules rules) {
+        this(title, machine, tools, holders, demands, stock, rules, Readiness.USUAL);
     }
 }

@@ -22,6 +22,9 @@ import punchwright.engine.tooling.ToolLoading;
 /** Plans all sheets of one material and thickness; tries shared cuts first and webs with a skeleton strip next. */
 final class SheetJobPlanner {
 
+    /** Share of a sheet that boxes of parts usually cover; an estimate. */
+    private static final double USUAL_USE = 0.75;
+
     private final PlanRequest request;
     private final List<PartDemand> demands;
     private final Material material;
@@ -45,12 +48,8 @@ final class SheetJobPlanner {
         if (!early.isEmpty()) {
             return refused(List.of(), early);
         }
-        PartPlanner partPlanner = new PartPlanner(request);
-        List<PartPlan> parts = new ArrayList<>();
-        for (PartDemand d : demands) {
-            progress.check();
-            parts.add(partPlanner.plan(d));
-        }
+        progress.check();
+        List<PartPlan> parts = new PartPlanner(request).plan(demands, request.readiness().over(sheets()));
         List<Finding> fromParts = partFindings(parts);
         if (fromParts.stream().anyMatch(Finding::isError)) {
             return refused(parts, fromParts);
@@ -117,7 +116,8 @@ final class SheetJobPlanner {
         List<Finding> findings = new ArrayList<>(fromParts);
         String sheets = describe(demands.get(0));
         nesting.findings().forEach(f -> findings.add(f.within(sheets)));
-        Loading loading = ToolLoading.load(request.machine(), new ToolDemand(parts, nesting).usedTools(), request.holders());
+        Loading loading = ToolLoading.load(request.machine(), new ToolDemand(parts, nesting).usedTools(), request.holders(),
+                request.rules().tooling().forceReserve(), request.readiness().over(runs(nesting)));
         loading.findings().forEach(f -> findings.add(f.within(sheets)));
         List<SheetRun> runs = new ArrayList<>();
         if (findings.stream().noneMatch(Finding::isError)) {
@@ -149,6 +149,18 @@ final class SheetJobPlanner {
         Clamps c = request.machine().clamps();
         double own = request.rules().clampStripMm();
         return own > 0 ? own : c.depthMm() + c.deadZoneMm() + overrunMm;
+    }
+
+    /** Sheets that the parts will take, by the area of their boxes on the largest sheet; the layout is not known yet. */
+    private double sheets() {
+        double largest = offers().stream().mapToDouble(o -> o.lengthMm() * o.widthMm()).max().orElse(1);
+        double boxes = demands.stream().mapToDouble(d -> d.quantity() * d.shape().outer().bounds().width()
+                * d.shape().outer().bounds().height()).sum();
+        return Math.ceil(boxes / (USUAL_USE * largest));
+    }
+
+    private static double runs(Nesting nesting) {
+        return nesting.layouts().stream().mapToDouble(l -> l.runs()).sum();
     }
 
     private List<SheetOffer> offers() {

@@ -49,7 +49,12 @@ record Candidate(Feature feature, List<Piece> pieces, List<MicroJoint> joints, d
     /** Cost in seconds of the machine without tool changes. */
     double cost(ChoiceWeights weights) {
         return seconds + wear * 3600 / weights.ratePerHour() + reachMm * weights.reachSecondsPerMm()
-                + loose.slivers() * weights.sliverSeconds();
+                + loose.slivers() * weights.sliverSeconds() + qualitySeconds();
+    }
+
+    /** What dies that do not fit cost, in seconds. */
+    private double qualitySeconds() {
+        return pieces.stream().mapToDouble(p -> p.hits().size() * p.tool().qualitySeconds()).sum();
     }
 
     /** The same for a congruent feature elsewhere on the part. */

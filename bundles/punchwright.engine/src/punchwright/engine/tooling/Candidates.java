@@ -3,7 +3,6 @@ package punchwright.engine.tooling;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -29,10 +28,13 @@ final class Candidates {
     private final HitTime time;
     private final Map<Integer, List<Double>> joints;
     private final Map<Integer, List<MicroJoint>> planned = new TreeMap<>();
-    private final Map<String, List<Candidate>> alone = new HashMap<>();
+    private final Map<String, List<Candidate>> alone;
 
-    Candidates(ToolingJob job, List<Unit> units, List<UsableTool> tools, ChoiceWeights weights) {
+    /** {@code alone}: candidates of openings standing alone, kept for other parts with the same tools. */
+    Candidates(ToolingJob job, List<Unit> units, List<UsableTool> tools, ChoiceWeights weights,
+            Map<String, List<Candidate>> alone) {
         this.job = job;
+        this.alone = alone;
         this.tools = tools;
         guard = new PartGuard(job.features().shape());
         time = new HitTime(job.machine(), weights);

@@ -10,8 +10,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-import punchwright.engine.tooling.SetupProblem.Option;
-import punchwright.engine.tooling.SetupProblem.Solution;
+import punchwright.engine.tooling.setup.SetupProblem;
+import punchwright.engine.tooling.setup.SetupProblem.Option;
+import punchwright.engine.tooling.setup.SetupProblem.Solution;
+import punchwright.engine.tooling.setup.SetupSolver;
 
 /**
  * Picks one candidate for each unit so that press time, wear, web and shared tool changes together are least.

@@ -28,6 +28,12 @@ final class ToolLimits {
     private static final double WIDE_WARNING = 1.6;
     private static final double WIDE = 2.2;
 
+    /**
+     * Grinds of a whole tool life where fewer are left: the record does not say how many a new tool had, and a part-used tool is
+     * no dearer a hit than a new one. Common practice, no source.
+     */
+    private static final int USUAL_GRINDS = 10;
+
     private final ToolingJob job;
     private final Seats seats;
     private final Set<String> forbidden;
@@ -81,7 +87,7 @@ final class ToolLimits {
                 .anyMatch(Seat::turns);
         double share = StrippingForce.share(job.material().group(), clearance, need);
         double wear = hitsPerGrind <= 0 ? 0
-                : ToolLife.costPerHit(tool.price(), 0, tool.grindsLeft(), tool.grindCost(), hitsPerGrind);
+                : ToolLife.costPerHit(tool.price(), 0, Math.max(USUAL_GRINDS, tool.grindsLeft()), tool.grindCost(), hitsPerGrind);
         List<Finding> warnings = new ArrayList<>();
         if (!tool.shape().forms() && (clearance < TIGHT_WARNING * need || clearance > WIDE_WARNING * need)) {
             warnings.add(Finding.of(ToolingReason.CLEARANCE_OFF, tool.name(), clearance, need));
@@ -96,10 +102,10 @@ final class ToolLimits {
 
     private Optional<Finding> onHand(Tool tool) {
         if (forbidden.contains(tool.id())) {
-            return Optional.of(Finding.of(ToolingReason.FORBIDDEN, tool.name()));
+            return Optional.of(Finding.of(ToolingReason.FORBIDDEN, tool.name(), tool.name()));
         }
         if (tool.onHand() < 1) {
-            return Optional.of(Finding.of(ToolingReason.NOT_ON_HAND, tool.name()));
+            return Optional.of(Finding.of(ToolingReason.NOT_ON_HAND, tool.name(), tool.onHand()));
         }
         if (tool.grindsLeft() <= 0 && hitsLeft(tool) <= 0) {
             return Optional.of(Finding.of(ToolingReason.WORN_OUT, tool.name(), tool.hitsSinceGrind(), hitsPerGrind(tool)));

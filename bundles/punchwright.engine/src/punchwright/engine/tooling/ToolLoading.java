@@ -2,36 +2,42 @@
 package punchwright.engine.tooling;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.TreeMap;
 
 import punchwright.engine.finding.Finding;
-import punchwright.engine.press.HeadKind;
 import punchwright.engine.press.Machine;
 import punchwright.engine.press.Place;
+import punchwright.engine.tooling.setup.SeatPlan;
+import punchwright.engine.tooling.setup.Seating;
+import punchwright.engine.tooling.setup.SetupProblem;
+import punchwright.engine.tooling.setup.SetupProblem.Option;
+import punchwright.engine.tooling.setup.SetupSolver;
 
 /**
- * Which tool stands in which place.
+ * Which tool stands in which place, for the least work of making ready and changing.
  *
- * <p>Each tool becomes one stand, or one for each angle where it cannot turn. Stands get places by a matching that is largest
- * possible; while some are left over, small tools move into a multi-tool holder and the matching is made again. What still has no
- * place is set by hand on a machine with one head, and refused on a turret.
+ * <p>Each tool is a task of {@link SetupProblem} whose options are its {@link Stands ways to stand}; seats are those of
+ * {@link SeatModel}. What fits no seat is set by hand on a machine with one head, and refused on a turret.
  */
 public final class ToolLoading {
 
-    private final Machine machine;
-    private final List<Holder> holders;
+    /** Nodes of the integer program. */
+    private static final int MOST_NODES = 2000;
+
+    private final SeatModel model;
+    private final Seats seats;
     private final double reserve;
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Stand> stands = new ArrayList<>();
+    private final List<List<Option>> tasks = new ArrayList<>();
+    private final List<Place> order;
 
-    private ToolLoading(Machine machine, List<Holder> holders, double reserve) {
-        this.machine = machine;
-        this.holders = new ArrayList<>();
-        holders.stream().sorted(Comparator.comparingInt(Holder::inserts).reversed().thenComparing(Holder::id))
-                .forEach(h -> this.holders.addAll(Collections.nCopies(Math.max(0, h.onHand()), h)));
+    private ToolLoading(Machine machine, List<Holder> holders, double reserve, Readiness readiness) {
+        model = new SeatModel(machine, holders, readiness);
+        seats = new Seats(machine, holders);
+        order = machine.places();
         this.reserve = reserve;
     }
 
@@ -41,146 +47,94 @@ public final class ToolLoading {
     }
 
     /**
+     * Nothing stands ready, one sheet.
+     *
      * @param reserve factor on each force against the limits of places and holders
      */
     public static Loading load(Machine machine, List<UsedTool> tools, List<Holder> holders, double reserve) {
-        return new ToolLoading(machine, holders, reserve).run(tools);
+        return load(machine, tools, holders, reserve, Readiness.USUAL);
+    }
+
+    /**
+     * @param reserve   factor on each force against the limits of places and holders
+     * @param readiness what stands ready, and over how many sheets a set-up is used
+     */
+    public static Loading load(Machine machine, List<UsedTool> tools, List<Holder> holders, double reserve, Readiness readiness) {
+        return new ToolLoading(machine, holders, reserve, readiness).run(tools);
     }
 
     private Loading run(List<UsedTool> tools) {
-        List<Stand> stands = new ArrayList<>();
-        Seats seats = new Seats(machine, holders);
-        for (UsedTool used : tools) {
-            double diameter = ToolFootprint.circumscribedDiameterMm(used.tool());
-            seats.refusal(used.tool().name(), diameter, used.forceN() * reserve)
-                    .ifPresentOrElse(findings::add, () -> stands.addAll(stands(used, seats)));
+        tools.forEach(this::addTask);
+        double[] none = new double[stands.size()];
+        int[] free = new int[stands.size()];
+        Arrays.fill(free, -1);
+        Seating seating = model.seating(stands, true);
+        int[] choice = SetupSolver.solve(new SetupProblem(tasks, none, free, new int[0], seating), MOST_NODES).choice();
+        List<Integer> chosen = new ArrayList<>();
+        for (int t = 0; t < choice.length; t++) {
+            Arrays.stream(tasks.get(t).get(choice[t]).setups()).forEach(chosen::add);
         }
-        stands.sort(Comparator.comparing((Stand s) -> !s.needsTurn()).thenComparing(Stand::hits, Comparator.reverseOrder()));
-        List<Stand> packed = pack(stands);
-        return new Loading(uses(packed, new PlaceMatching(machine.places(), packed).placeOf()), findings);
+        int[] setups = chosen.stream().mapToInt(Integer::intValue).toArray();
+        return new Loading(uses(setups, SeatPlan.of(seating, setups)), findings);
     }
 
-    /** One stand, or one for each setting of a tool that cannot turn; none with a finding when it cannot be set. */
-    private List<Stand> stands(UsedTool used, Seats seats) {
+    private void addTask(UsedTool used) {
         Tool tool = used.tool();
-        int order = ToolFootprint.symmetryOrder(tool);
-        TreeMap<Double, Double> settings = new TreeMap<>();
-        Double impossible = null;
-        for (double a : used.anglesDeg()) {
-            OptionalDouble set = AngleFit.angleDeg(tool, false, a);
-            settings.put(AngleFit.canonicalDeg(a, order), set.orElse(0));
-            if (set.isEmpty()) {
-                impossible = a;
-            }
+        var refusal = seats.refusal(tool.name(), ToolFootprint.circumscribedDiameterMm(tool), used.forceN() * reserve);
+        if (refusal.isPresent()) {
+            findings.add(refusal.get());
+            return;
         }
-        double diameter = ToolFootprint.circumscribedDiameterMm(tool);
-        boolean turnable = tool.freedom() == AngleFreedom.ANY
-                && seats.fitting(diameter, used.forceN() * reserve).stream().anyMatch(Seat::turns);
-        if (turnable && (impossible != null || settings.size() > 1)) {
-            return List.of(Stand.alone(used, 0, true, reserve));
+        Stands.Found found = new Stands(seats, reserve).of(tool, used.anglesDeg(), used.hits(), used.forceN());
+        if (found.ways().isEmpty()) {
+            findings.add(Double.isNaN(found.impossible())
+                    ? Finding.of(ToolingReason.ANGLES, tool.name(), tool.name(), found.settings(), tool.onHand())
+                    : Finding.of(ToolingReason.ANGLE, tool.name(), found.impossible(), tool.name()));
+            return;
         }
-        if (impossible != null) {
-            findings.add(Finding.of(ToolingReason.ANGLE, tool.name(), impossible, tool.name()));
-            return List.of();
+        List<Option> options = new ArrayList<>();
+        for (List<Stand> way : found.ways()) {
+            int first = stands.size();
+            stands.addAll(way);
+            options.add(new Option(0, java.util.stream.IntStream.range(first, stands.size()).toArray()));
         }
-        if (settings.size() > tool.onHand()) {
-            findings.add(Finding.of(ToolingReason.ANGLES, tool.name(), tool.name(), settings.size(), tool.onHand()));
-            return List.of();
-        }
-        return settings.values().stream().map(a -> Stand.alone(used, a, false, reserve)).toList();
+        tasks.add(options);
     }
 
-    /** Moves small tools into holders until every stand has a place or no holder helps. */
-    private List<Stand> pack(List<Stand> stands) {
-        List<Stand> packed = stands;
-        int without = without(packed);
-        for (Holder holder : holders) {
-            if (without == 0) {
-                return packed;
-            }
-            List<Stand> next = withHolder(packed, holder);
-            int left = without(next);
-            if (left < without) {
-                packed = next;
-                without = left;
-            }
+    /** Stands by place of the machine, inserts of a holder together, those without a place last. */
+    private List<ToolUse> uses(int[] setups, SeatPlan plan) {
+        List<Spot> spots = new ArrayList<>();
+        SeatTaker taker = new SeatTaker(model, plan);
+        for (int i = 0; i < setups.length; i++) {
+            SeatModel.Kind kind = model.kinds().get(plan.kindOf()[i]);
+            spots.add(new Spot(stands.get(setups[i]), kind, taker.place(plan.kindOf()[i])));
         }
-        return packed;
-    }
-
-    private static List<Stand> withHolder(List<Stand> stands, Holder holder) {
-        List<Stand> inserts = stands.stream().filter(s -> s.fits(holder))
-                .sorted(Comparator.comparingDouble(Stand::diameterMm).thenComparing(s -> s.used().tool().id())
-                        .thenComparing(Stand::angleDeg))
-                .limit(holder.inserts()).toList();
-        List<Stand> next = new ArrayList<>(stands);
-        next.removeAll(inserts);
-        if (!inserts.isEmpty()) {
-            next.addFirst(Stand.of(holder, inserts));
-        }
-        return next;
-    }
-
-    /** Tools without a place. */
-    private int without(List<Stand> stands) {
-        int[] at = new PlaceMatching(machine.places(), stands).placeOf();
-        int without = 0;
-        for (int i = 0; i < at.length; i++) {
-            without += at[i] >= 0 ? 0 : Math.max(1, stands.get(i).inserts().size());
-        }
-        return without;
-    }
-
-    private List<ToolUse> uses(List<Stand> stands, int[] placeOf) {
+        spots.sort(Comparator.comparingInt((Spot s) -> s.place() == null ? Integer.MAX_VALUE : order.indexOf(s.place())));
         List<ToolUse> uses = new ArrayList<>();
-        for (int p = 0; p < machine.places().size(); p++) {
-            for (int i = 0; i < placeOf.length; i++) {
-                if (placeOf[i] == p) {
-                    addStand(stands.get(i), machine.places().get(p), uses);
-                }
-            }
-        }
-        for (int i = 0; i < placeOf.length; i++) {
-            if (placeOf[i] < 0) {
-                addWithoutPlace(stands.get(i), uses);
-            }
+        for (Spot s : spots) {
+            add(s, uses);
         }
         return uses;
     }
 
-    private static void addStand(Stand stand, Place place, List<ToolUse> uses) {
-        if (stand.holder() == null) {
-            uses.add(use(stand, uses.size() + 1, place, null, 0));
-        }
-        for (int i = 0; i < stand.inserts().size(); i++) {
-            uses.add(use(stand.inserts().get(i), uses.size() + 1, place, stand.holder(), i + 1));
-        }
+    private record Spot(Stand stand, SeatModel.Kind kind, Place place) {
     }
 
-    private static ToolUse use(Stand stand, int number, Place place, Holder holder, int insert) {
-        Tool tool = stand.used().tool();
-        boolean turning = ToolFootprint.symmetryOrder(tool) != 0 && tool.freedom() == AngleFreedom.ANY
-                && new Seat(place, holder).turns();
-        return new ToolUse(number, tool, place, holder, insert, turning, turning ? 0 : stand.angleDeg());
-    }
-
-    /** Whether a tool set by hand into the one head can be turned there: when a place that takes it turns. */
-    private boolean headTurns(Stand s) {
-        return machine.places().stream().anyMatch(p -> p.turns() && s.diameterMm() <= p.maxToolDiameterMm() + 1e-6
-                && s.forceN() <= p.forceLimitN());
-    }
-
-    private void addWithoutPlace(Stand stand, List<ToolUse> uses) {
-        List<Stand> tools = stand.holder() == null ? List.of(stand) : stand.inserts();
-        for (Stand s : tools) {
-            Tool tool = s.used().tool();
-            boolean turning = ToolFootprint.symmetryOrder(tool) != 0 && tool.freedom() == AngleFreedom.ANY && headTurns(s);
-            if (machine.headKind() == HeadKind.SINGLE_HEAD && (turning || !s.needsTurn())) {
-                findings.add(Finding.of(ToolingReason.BY_HAND, tool.name(), tool.name()));
-                uses.add(new ToolUse(uses.size() + 1, tool, null, null, 0, turning, turning ? 0 : s.angleDeg()));
-            } else {
-                findings.add(Finding.of(ToolingReason.NO_PLACE, tool.name(), tool.name(), s.forceN() / 1000));
-            }
+    private void add(Spot s, List<ToolUse> uses) {
+        Tool tool = s.stand().used().tool();
+        boolean canTurn = ToolFootprint.symmetryOrder(tool) != 0 && tool.freedom() == AngleFreedom.ANY;
+        if (s.kind().nowhere()) {
+            findings.add(Finding.of(ToolingReason.NO_PLACE, tool.name(), tool.name(), s.stand().forceN() / 1000));
+            return;
         }
+        if (s.kind().byHand()) {
+            findings.add(Finding.of(ToolingReason.BY_HAND, tool.name(), tool.name()));
+        }
+        boolean turning = canTurn && (s.place() == null ? model.headTurns(s.stand())
+                : new Seat(s.place(), s.kind().holder()).turns());
+        int insert = s.kind().holder() == null ? 0
+                : 1 + (int) uses.stream().filter(u -> u.place() == s.place() && u.holder() != null).count();
+        uses.add(new ToolUse(uses.size() + 1, tool, s.place(), s.kind().holder(), insert, turning, turning ? 0 : s.stand()
+                .angleDeg()));
     }
 }

@@ -45,17 +45,19 @@ public enum ToolingReason implements Reason {
     WORN_OUT(Severity.ERROR),
     /** Grind due within this part: hits left, hits needed. */
     GRIND_DUE(Severity.WARNING),
-    /** Forbidden by the engineer's wish. */
+    /** Forbidden by the engineer's wish: tool. */
     FORBIDDEN(Severity.NOTE),
+    /** Feature that only a forbidden tool would make: tool, what it is. */
+    NEEDS_FORBIDDEN(Severity.ERROR),
     /** The pinned tool takes part in no way to make the feature: tool id. */
     PIN(Severity.WARNING),
     /** Tool passed over, dearer: its cost s, chosen cost s, its hits, chosen hits. */
     DEARER(Severity.NOTE),
     /** Tool passed over, no way to make the feature with it: feature, tool length mm, tool width mm. */
     DOES_NOT_FIT(Severity.NOTE),
-    /** No choice keeps to the tools on hand. */
+    /** No choice keeps to the tools on hand: ways to make the feature. */
     ON_HAND(Severity.ERROR),
-    /** None owned. */
+    /** None on hand: number. */
     NOT_ON_HAND(Severity.ERROR),
     /** Angle cannot be set: angle deg, tool's freedom. */
     ANGLE(Severity.ERROR),

@@ -22,6 +22,19 @@ import punchwright.engine.finding.Finding;
 record UsableTool(Tool tool, Footprint footprint, double forceN, double strippingN, double clearanceNeedMm, double clearanceMm,
         boolean turning, double wearPerHit, double hitsLeft, List<Finding> warnings) {
 
+    /** Off by less than this share of the need counts as fitting; a hit that is off by all of it costs this much rework. */
+    private static final double FITS = 0.15;
+    private static final double REWORK_SECONDS = 1;
+
+    /**
+     * What a hit costs in quality, in seconds: burr and rollover of a die that does not fit, so that a fitting one is preferred.
+     * An estimate, no source.
+     */
+    double qualitySeconds() {
+        double off = clearanceNeedMm <= 0 ? 0 : Math.abs(clearanceMm - clearanceNeedMm) / clearanceNeedMm;
+        return REWORK_SECONDS * Math.max(0, off - FITS);
+    }
+
     String id() {
         return tool.id();
     }

@@ -73,7 +73,11 @@ final class WhyNot {
                 .orElseGet(() -> Finding.at(feature.center(), ToolingReason.NO_FORM_TOOL, subject, FeatureNames.what(feature)));
     }
 
+    /** A tool that the engineer forbids is no error by itself; a feature that stays unmade for it is. */
     private static Finding about(Finding refusal, String subject, Feature feature) {
+        if (!refusal.isError()) {
+            return Finding.at(feature.center(), ToolingReason.NEEDS_FORBIDDEN, subject, refusal.subject(), FeatureNames.what(feature));
+        }
         return new Finding(refusal.reason(), subject + ", tool " + refusal.subject(), refusal.arguments(), feature.center());
     }
 

@@ -10,8 +10,11 @@ import punchwright.engine.press.Machine;
 import punchwright.engine.press.MachineOptions;
 import punchwright.engine.press.Place;
 import punchwright.engine.press.Times;
+import punchwright.engine.tooling.ChoiceWeights;
+import punchwright.engine.tooling.Readiness;
 import punchwright.model.shop.ChangeKind;
 import punchwright.model.shop.ChangeTime;
+import punchwright.model.shop.Rates;
 import punchwright.model.shop.ToolFamily;
 
 /** Machine records for the engine: kN become N, "0: not given" becomes the value that stands for it. */
@@ -35,6 +38,19 @@ public final class MachineReader {
     private static MachineOptions options(punchwright.model.shop.Machine m) {
         return m.getOptions() == null ? MachineOptions.NONE
                 : new MachineOptions(m.getOptions().isLubrication(), m.getOptions().isSlugSuction());
+    }
+
+    /**
+     * What stands in the machine between orders, and what making one tool ready takes: the setter's time at the setter's rate, as
+     * seconds of the machine at the rate by which tools are chosen.
+     */
+    public static Readiness readiness(punchwright.model.shop.Machine m, Rates rates) {
+        List<Readiness.Standing> standing = m.getStanding().stream().filter(s -> s.getTool() != null && s.getPlace() != null)
+                .map(s -> new Readiness.Standing(s.getPlace().getId(), s.getTool().getId(),
+                        s.getHolder() == null ? null : s.getHolder().getId())).toList();
+        double share = rates == null ? 0 : rates.getSetUpPerHour() / ChoiceWeights.USUAL.ratePerHour();
+        return new Readiness(standing, rates == null ? Readiness.USUAL.loadSeconds()
+                : Math.max(0, 60 * rates.getSetUpMinutesPerTool() * share), 1);
     }
 
     private static List<Place> places(punchwright.model.shop.Machine m) {

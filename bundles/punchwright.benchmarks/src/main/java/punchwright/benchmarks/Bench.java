@@ -9,14 +9,14 @@ import java.util.List;
 import org.openjdk.jmh.Main;
 import punchwright.benchmarks.advice.AdviceBench;
 import punchwright.benchmarks.feature.FeatureBench;
+import punchwright.benchmarks.choice.ChoiceBench;
 import punchwright.benchmarks.layout.LayoutBench;
 
 /**
  * Starts the benchmarks. {@code layout} runs the layout search on published instances, {@code features} the recognition on
- * generated parts, {@code drawing [MB]} the reading of a large drawing here and with another reader,
- * {@code advise} the purchase advice on a seeded order book;
- * any other arguments are
- * those of JMH (a name pattern, {@code -f} forks, {@code -wi} and {@code -i} rounds).
+ * generated parts, {@code drawing [MB]} the reading of a large drawing here and with another reader, {@code advise} the purchase
+ * advice on a seeded order book, {@code choice} the choice of tools on seeded shops; any other arguments are those of JMH (a name
+ * pattern, {@code -f} forks, {@code -wi} and {@code -i} rounds).
  */
 public final class Bench {
 
@@ -35,6 +35,9 @@ public final class Bench {
         }
         if (arguments.length > 0 && arguments[0].equals("advise")) {
             System.exit(AdviceBench.run(Arrays.asList(arguments).subList(1, arguments.length), System.out, System.err));
+        }
+        if (arguments.length > 0 && arguments[0].equals("choice")) {
+            System.exit(ChoiceBench.run(Arrays.asList(arguments).subList(1, arguments.length), System.out, System.err));
         }
         Main.main(arguments);
     }

@@ -53,7 +53,7 @@ class BundleDirectionsTest {
 
     @Test
     void engineNeedsOnlyTheGeometryLibrary() {
-        assertEquals(Set.of("org.locationtech.jts.jts-core"), Bundles.needs().get("punchwright.engine"));
+        assertEquals(Set.of("org.locationtech.jts.jts-core", "org.ojalgo"), Bundles.needs().get("punchwright.engine"));
     }
 
     @ParameterizedTest

@@ -56,9 +56,17 @@ class EngineDirectionsTest {
     }
 
     @Test
-    void engineKnowsOnlyJavaAndTheGeometryLibrary() {
-        classes().should(onlyDependOnClassesThat(resideInAnyPackage("java..", "punchwright.engine..", "org.locationtech.jts..")))
+    void engineKnowsOnlyJavaAndItsTwoLibraries() {
+        classes().should(onlyDependOnClassesThat(resideInAnyPackage("java..", "punchwright.engine..", "org.locationtech.jts..",
+                "org.ojalgo..")))
                 .check(engine);
+    }
+
+    /** One place calls the library of integer programs, so that it can be exchanged. */
+    @Test
+    void onlyTheArithmeticOfSetUpsKnowsTheOptimisationLibrary() {
+        noClasses().that().resideOutsideOfPackage(ENGINE + ".tooling.setup").should().dependOnClassesThat()
+                .resideInAnyPackage("org.ojalgo..").check(engine);
     }
 
     @Test

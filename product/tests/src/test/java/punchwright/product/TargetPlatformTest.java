@@ -70,7 +70,7 @@ class TargetPlatformTest {
 
     /** Else the tests beside a bundle would run against another version than the product carries. */
     @ParameterizedTest
-    @CsvSource({"jts.version, jts-core", "gson.version, gson", "poi.version, poi-ooxml", "osgi.version, org.eclipse.osgi",
+    @CsvSource({"jts.version, jts-core", "ojalgo.version, ojalgo", "gson.version, gson", "poi.version, poi-ooxml", "osgi.version, org.eclipse.osgi",
         "junit.version, junit-jupiter-api",
         "emf.common.version, org.eclipse.emf.common", "emf.ecore.version, org.eclipse.emf.ecore",
         "emf.xmi.version, org.eclipse.emf.ecore.xmi", "emf.change.version, org.eclipse.emf.ecore.change",

@@ -76,4 +76,30 @@ class WeighingTest {
         double expected = 100 * 1.2 * Math.PI * 10 * 2 * 320 / 220_000;
         assertEquals(expected, a.forcePercent(), 1e-6);
     }
+
+    /** Two tools of one size: the one whose die fits is taken, though the other comes first and wears as much. */
+    @Test
+    void aFittingDieWins() {
+        Tool wide = withDie(Shop.round(10), "A10", 0.8, 10);
+        Tool fitting = withDie(Shop.round(10), "B10", 0.4, 10);
+        java.util.List<Tool> tools = new java.util.ArrayList<>(List.of(wide, fitting));
+        tools.addAll(Shop.tools().stream().filter(t -> !t.id().equals("R10.0")).toList());
+        ToolWeighing w = ToolChoice.weigh(Shop.job(PART, 2, tools), ChoiceWeights.USUAL, ToolWishes.NONE);
+        assertEquals(List.of("B10"), tools(w, 1));
+    }
+
+    /** The record does not say how many grinds a new tool had: the price is not laid on the few that are left. */
+    @Test
+    void aPartUsedToolIsNoDearerThanANewOne() {
+        ToolLimits limits = new ToolLimits(Shop.job(PART, 2, List.of(withDie(Shop.round(10), "new", 0.4, 10),
+                withDie(Shop.round(10), "old", 0.4, 1))), Set.of());
+        assertEquals(limits.usable().get(0).wearPerHit(), limits.usable().get(1).wearPerHit(), 1e-12);
+        assertEquals((200 + 10 * 6) / (11 * 60_000.0), limits.usable().get(1).wearPerHit(), 1e-12);
+    }
+
+    private static Tool withDie(Tool t, String id, double clearance, int grindsLeft) {
+        return new Tool(id, id, t.shape(), t.lengthMm(), t.widthMm(), t.cornerRadiusMm(), t.freedom(), t.fixedAngleDeg(),
+                List.of(clearance), t.shear(), t.shearHeightMm(), t.price(), grindsLeft, t.grindCost(), t.hitsPerGrind(),
+                t.hitsSinceGrind(), t.onHand(), t.formHeightMm(), t.cluster(), t.freeContour());
+    }
 }

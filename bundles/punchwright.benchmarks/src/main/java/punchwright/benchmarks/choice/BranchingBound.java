@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
-package punchwright.engine.tooling;
+package punchwright.benchmarks.choice;
 
 import java.util.Arrays;
 import java.util.List;
 
-import punchwright.engine.tooling.SetupProblem.Option;
+import punchwright.engine.tooling.setup.SetupProblem;
+import punchwright.engine.tooling.setup.SetupProblem.Option;
 
 /**
  * Lower bound for {@link SetupProblem}: the cost of every free set-up is shared out among the tasks, no more than it costs in
@@ -13,7 +14,7 @@ import punchwright.engine.tooling.SetupProblem.Option;
  * is the linear-programming dual of facility location (Erlenkotter, Operations Research 26, 1978, from memory), for options that
  * need several set-ups.
  */
-final class SetupBound {
+final class BranchingBound {
 
     /** State of a set-up in a node of the search. */
     static final byte FREE = 0;
@@ -23,7 +24,7 @@ final class SetupBound {
     private final SetupProblem problem;
     private final double[][] share;
 
-    SetupBound(SetupProblem problem) {
+    BranchingBound(SetupProblem problem) {
         this.problem = problem;
         share = new double[problem.tasks().size()][problem.setups()];
         int[] users = new int[problem.setups()];
@@ -43,13 +44,13 @@ final class SetupBound {
         }
     }
 
-    private SetupBound(SetupBound from) {
+    private BranchingBound(BranchingBound from) {
         problem = from.problem;
         share = Arrays.stream(from.share).map(double[]::clone).toArray(double[][]::new);
     }
 
-    SetupBound copy() {
-        return new SetupBound(this);
+    BranchingBound copy() {
+        return new BranchingBound(this);
     }
 
     /** Value of the bound; {@code choice} receives the option each task takes. Infinite when a task has none left. */

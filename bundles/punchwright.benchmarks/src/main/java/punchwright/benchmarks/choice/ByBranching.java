@@ -1,19 +1,20 @@
 // SPDX-License-Identifier: EPL-2.0
-package punchwright.engine.tooling;
+package punchwright.benchmarks.choice;
 
 import java.util.List;
 import java.util.stream.IntStream;
 
-import punchwright.engine.tooling.SetupProblem.Option;
-import punchwright.engine.tooling.SetupProblem.Solution;
+import punchwright.engine.tooling.setup.SetupProblem;
+import punchwright.engine.tooling.setup.SetupProblem.Option;
+import punchwright.engine.tooling.setup.SetupProblem.Solution;
 
 /**
  * Solves {@link SetupProblem} exactly by branch and bound on set-ups, or to a stated gap at the limit of work.
  *
- * <p>Start: a local search. Each node improves the bound of {@link SetupBound} by subgradient steps, turns each step's choice
+ * <p>Start: a local search. Each node improves the bound of {@link BranchingBound} by subgradient steps, turns each step's choice
  * into a real one, and branches on the free set-up that is used most unevenly. The limit is a number of nodes, never the clock.
  */
-final class SetupSolver {
+final class ByBranching {
 
     private static final int ROOT_STEPS = 150;
     private static final int NODE_STEPS = 25;
@@ -25,7 +26,7 @@ final class SetupSolver {
     private double openBound = Double.POSITIVE_INFINITY;
     private int nodes;
 
-    private SetupSolver(SetupProblem problem, int mostNodes) {
+    private ByBranching(SetupProblem problem, int mostNodes) {
         this.problem = problem;
         this.mostNodes = mostNodes;
         best = new int[problem.tasks().size()];
@@ -33,13 +34,13 @@ final class SetupSolver {
 
     /** Every task needs at least one option. */
     static Solution solve(SetupProblem problem, int mostNodes) {
-        SetupSolver solver = new SetupSolver(problem, mostNodes);
+        ByBranching solver = new ByBranching(problem, mostNodes);
         solver.improve(solver.best.clone());
-        solver.node(new byte[problem.setups()], new SetupBound(problem), ROOT_STEPS);
+        solver.node(new byte[problem.setups()], new BranchingBound(problem), ROOT_STEPS);
         return new Solution(solver.best, solver.bestCost, Math.min(solver.bestCost, solver.openBound), solver.nodes);
     }
 
-    private void node(byte[] state, SetupBound bound, int steps) {
+    private void node(byte[] state, BranchingBound bound, int steps) {
         if (nodes >= mostNodes) {
             openBound = Math.min(openBound, bound.value(state, new int[best.length]));
             return;
@@ -56,7 +57,7 @@ final class SetupSolver {
         if (branch < 0) {
             return;
         }
-        for (byte next : new byte[] { SetupBound.OPEN, SetupBound.CLOSED }) {
+        for (byte next : new byte[] { BranchingBound.OPEN, BranchingBound.CLOSED }) {
             byte[] child = state.clone();
             child[branch] = next;
             node(child, bound.copy(), NODE_STEPS);
@@ -67,21 +68,21 @@ final class SetupSolver {
     private boolean closeAtLimits(byte[] state) {
         int[] open = new int[problem.limits().length];
         for (int s = 0; s < state.length; s++) {
-            if (state[s] == SetupBound.OPEN && problem.limitOf()[s] >= 0) {
+            if (state[s] == BranchingBound.OPEN && problem.limitOf()[s] >= 0) {
                 open[problem.limitOf()[s]]++;
             }
         }
         for (int s = 0; s < state.length; s++) {
             int limit = problem.limitOf()[s];
-            if (limit >= 0 && state[s] == SetupBound.FREE && open[limit] >= problem.limits()[limit]) {
-                state[s] = SetupBound.CLOSED;
+            if (limit >= 0 && state[s] == BranchingBound.FREE && open[limit] >= problem.limits()[limit]) {
+                state[s] = BranchingBound.CLOSED;
             }
         }
         return IntStream.range(0, open.length).allMatch(i -> open[i] <= problem.limits()[i]);
     }
 
     /** Improves the bound; true when nothing better can be below this node. Counts in which steps each set-up was used. */
-    private boolean cutOff(byte[] state, SetupBound bound, int steps, int[] used) {
+    private boolean cutOff(byte[] state, BranchingBound bound, int steps, int[] used) {
         int[] choice = new int[best.length];
         double highest = Double.NEGATIVE_INFINITY;
         double scale = 1;
@@ -105,7 +106,7 @@ final class SetupSolver {
         for (int t = 0; t < choice.length; t++) {
             for (int s : problem.tasks().get(t).get(choice[t]).setups()) {
                 used[s]++;
-                gradient += state[s] == SetupBound.FREE ? 1 : 0;
+                gradient += state[s] == BranchingBound.FREE ? 1 : 0;
             }
         }
         return gradient;
@@ -115,7 +116,7 @@ final class SetupSolver {
     private int branch(byte[] state, int[] used) {
         int branch = -1;
         for (int s = 0; s < state.length; s++) {
-            if (state[s] == SetupBound.FREE && (branch < 0
+            if (state[s] == BranchingBound.FREE && (branch < 0
                     || problem.setupCost()[s] * used[s] > problem.setupCost()[branch] * used[branch])) {
                 branch = s;
             }

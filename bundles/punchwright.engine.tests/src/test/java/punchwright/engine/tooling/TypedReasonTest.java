@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.engine.tooling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+
+import org.junit.jupiter.api.Test;
+
+import punchwright.engine.feature.FeatureSet;
+import punchwright.engine.finding.Finding;
+import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.Point;
+import punchwright.engine.press.HeadKind;
+import punchwright.engine.press.MaterialGroup;
+import punchwright.engine.press.Place;
+
+/**
+ * Every feature that is not made and every tool that is passed over has a typed reason with values and a way out, whatever is
+ * wrong with part, library and machine.
+ */
+class TypedReasonTest {
+
+    private static final int CASES = 60;
+
+    private final Set<ToolingReason> seen = EnumSet.noneOf(ToolingReason.class);
+    private int refusedFeatures;
+    private int passedOver;
+
+    private static FeatureSet part(Random random) {
+        Parts p = Parts.plate(240, 180);
+        for (int i = 0; i < 6; i++) {
+            double x = 40 + 70 * (i % 3);
+            double y = 45 + 80 * (i / 3);
+            double l = 2 + random.nextInt(40);
+            switch (random.nextInt(6)) {
+                case 0 -> p.round(x, y, 1 + random.nextInt(45));
+                case 1 -> p.rectangle(x, y, 15 * random.nextInt(6), l + 3, 2 + random.nextInt(8));
+                case 2 -> p.roundedRectangle(x, y, 0, l + 12, 10, 1 + random.nextInt(4));
+                case 3 -> p.free(Contour.polygon(List.of(new Point(x, y), new Point(x + 30, y), new Point(x + 30, y + 4 + l / 3))));
+                case 4 -> p.form("COLLAR", x, y, 4 + random.nextInt(6));
+                default -> p.rectangle(x, y, 0, 10, 10);
+            }
+        }
+        return p.build("T");
+    }
+
+    /** A library with defects: worn, not owned, wrong clearance, fixed angle, too small, too large. */
+    private static List<Tool> tools(Random random) {
+        List<Tool> tools = new ArrayList<>();
+        for (Tool t : Shop.tools()) {
+            if (random.nextInt(3) > 0) {
+                int fault = random.nextInt(8);
+                tools.add(new Tool(t.id(), t.name(), t.shape(), t.lengthMm(), t.widthMm(), t.cornerRadiusMm(),
+                        fault == 0 ? AngleFreedom.FIXED : t.freedom(), fault == 0 ? 30 : 0,
+                        fault == 1 ? List.of(2.5) : fault == 2 ? List.of() : t.clearancesTotalMm(), t.shear(), t.shearHeightMm(),
+                        t.price(), fault == 3 ? 0 : 10, t.grindCost(), Map.of(MaterialGroup.MILD_STEEL, 60_000),
+                        fault == 3 ? 70_000 : 0, fault == 4 ? 0 : 1, 0, List.of(), null));
+            }
+        }
+        tools.add(Shop.tool("F" + random.nextInt(3), ToolShape.COLLAR, 4 + random.nextInt(6), 6, 0));
+        return tools;
+    }
+
+    private static ToolingJob job(Random random) {
+        List<Place> places = new ArrayList<>();
+        for (int i = 0; i < 1 + random.nextInt(6); i++) {
+            places.add(new Place("" + i, 20 + random.nextInt(80), 5_000 + random.nextInt(150_000), random.nextBoolean(), 0.02,
+                    random.nextBoolean()));
+        }
+        List<Tool> tools = tools(random);
+        FeatureSet features = part(random);
+        double thickness = new double[] { 0.3, 1, 2, 3, 6, 9 }[random.nextInt(6)];
+        return new ToolingJob(features, Shop.STEEL, thickness, Shop.machine(20_000 + random.nextInt(200_000),
+                random.nextBoolean() ? HeadKind.TURRET : HeadKind.SINGLE_HEAD, places), tools, List.of(), ToolingRules.USUAL);
+    }
+
+    private void check(Finding f, String what) {
+        if (f.reason() instanceof ToolingReason reason) {
+            seen.add(reason);
+        }
+        assertTrue(!f.isError() || f.reason() instanceof ToolingReason, what + " " + f.code());
+        assertFalse(f.subject().isBlank(), what);
+        assertFalse(f.arguments().isEmpty(), what + " has no values: " + f.code());
+        f.arguments().forEach(a -> assertFalse(a.toString().isBlank() || a.toString().equals("NaN"), what + " " + f.code()));
+        assertFalse(f.message().isBlank() || f.message().contains("{"), what + " " + f.message());
+        assertFalse(f.remedy().isBlank(), what + " has no way out: " + f.code());
+    }
+
+    @Test
+    void everyRefusalIsTypedWithValuesAndAWayOut() {
+        for (int seed = 1; seed <= CASES; seed++) {
+            Random random = new Random(seed);
+            ToolingJob job = job(random);
+            Set<String> forbidden = random.nextBoolean() ? Set.of(job.tools().getFirst().id()) : Set.of();
+            ToolWeighing w = ToolChoice.weigh(job, ChoiceWeights.USUAL, new ToolWishes(forbidden, Map.of()));
+            check(job, w, "seed " + seed);
+        }
+        assertTrue(refusedFeatures > 100, refusedFeatures + " features refused");
+        assertTrue(passedOver > 1000, passedOver + " tools passed over");
+        assertTrue(seen.size() >= 15, "only these reasons were seen: " + seen);
+    }
+
+    private void check(ToolingJob job, ToolWeighing w, String seed) {
+        List<Finding> findings = w.operations().findings();
+        findings.forEach(f -> check(f, seed + " finding"));
+        if (w.ways().isEmpty()) {
+            assertEquals(ToolingReason.THICKNESS, findings.getFirst().reason(), seed);
+            return;
+        }
+        for (FeatureWays ways : w.ways()) {
+            boolean made = ways.alternatives().stream().anyMatch(Alternative::chosen);
+            if (!made) {
+                String subject = FeatureNames.subject(job.features().part(), ways.features().getFirst());
+                refusedFeatures++;
+                assertTrue(findings.stream().anyMatch(f -> f.isError() && (f.subject().equals(subject)
+                        || f.subject().startsWith(subject + ","))), seed + ": no reason for " + subject + " among " + findings.stream().map(f -> f.code() + " " + f.subject()).toList());
+            }
+            long used = ways.alternatives().stream().filter(Alternative::chosen)
+                    .flatMap(a -> a.tools().stream().map(Tool::id)).distinct().count();
+            assertEquals(job.tools().size(), ways.passedOver().size() + used, seed);
+            passedOver += ways.passedOver().size();
+            ways.passedOver().forEach(f -> check(f, seed + " passed over"));
+        }
+    }
+}

@@ -26,6 +26,12 @@ public final class ToolLoading {
     /** Nodes of the integer program. */
     private static final int MOST_NODES = 2000;
 
+    /**
+     * Where nobody says what making ready takes: a holder is worth using before a tool is set by hand, and not while there are places
+     * for all. An estimate between a change by hand and an automatic one.
+     */
+    private static final Readiness ONE_SHEET = new Readiness(List.of(), 20, 1);
+
     private final SeatModel model;
     private final Seats seats;
     private final double reserve;
@@ -52,7 +58,7 @@ public final class ToolLoading {
      * @param reserve factor on each force against the limits of places and holders
      */
     public static Loading load(Machine machine, List<UsedTool> tools, List<Holder> holders, double reserve) {
-        return load(machine, tools, holders, reserve, Readiness.USUAL);
+        return load(machine, tools, holders, reserve, ONE_SHEET);
     }
 
     /**

@@ -17,6 +17,7 @@ import punchwright.engine.tooling.OrderPart;
 import punchwright.engine.tooling.OrderSelection;
 import punchwright.engine.tooling.ToolChoice;
 import punchwright.engine.tooling.ToolWeighing;
+import punchwright.engine.tooling.ToolWishes;
 import punchwright.engine.tooling.setup.SetupProblem;
 import punchwright.engine.tooling.setup.SetupProblem.Solution;
 import punchwright.engine.tooling.setup.SetupSolver;
@@ -88,7 +89,7 @@ public final class ChoiceBench {
         for (long s = seed; s < seed + cases; s++) {
             OrderPart part = shop(s).part("part", OPENINGS, 20);
             double start = seconds();
-            ToolWeighing w = ToolChoice.price(part.job(), ChoiceWeights.USUAL);
+            ToolWeighing w = ToolChoice.price(part.job(), ChoiceWeights.USUAL, ToolWishes.NONE);
             add("part of 60 features", seconds() - start, w.costSeconds(), w.boundSeconds());
             List<OrderPart> order = shop(s).order(parts, OPENINGS_IN_ORDER);
             start = seconds();

@@ -7,6 +7,7 @@ import java.nio.file.InvalidPathException;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
@@ -102,7 +103,7 @@ public final class Batch {
     }
 
     private ExitCode print(Outcome outcome, boolean json) {
-        List<String> lines = json ? outcome.records().stream().map(JSON::toJson).toList() : outcome.lines();
+        Stream<String> lines = json ? outcome.records().stream().map(JSON::toJson) : outcome.lines().stream();
         lines.forEach(out::println);
         FindingLines.summary(outcome.findings()).forEach(err::println);
         out.flush();

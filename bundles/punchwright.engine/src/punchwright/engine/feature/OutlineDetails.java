@@ -19,6 +19,8 @@ final class OutlineDetails {
 
     private static final double SQUARE_DEG = 1;
     private static final double TANGENT_DEG = 5;
+    /** Lines that turn less do not make a corner: where they would meet is far off or nowhere. */
+    private static final double CORNER_LEAST_DEG = 15;
     private static final double CHAMFER_LEAST_DEG = 20;
     private static final double CHAMFER_MOST_DEG = 70;
 
@@ -98,9 +100,16 @@ final class OutlineDetails {
         return a.plus(u.times(line(j).start().minus(a).cross(v) / u.cross(v)));
     }
 
+    private double turnOfLinesDeg(int i, int j) {
+        Point u = line(i).tangentAt(0);
+        Point v = line(j).tangentAt(0);
+        return Math.toDegrees(Math.atan2(u.cross(v), u.dot(v)));
+    }
+
     private void cornerRadius(int i) {
         if (at(i) instanceof Arc arc && at(i - 1) instanceof Line && at(i + 1) instanceof Line && arc.sweepRad() > 0
-                && arc.sweepRad() < Math.toRadians(170) && Math.abs(turn(i - 1)) < TANGENT_DEG && Math.abs(turn(i)) < TANGENT_DEG) {
+                && arc.sweepRad() < Math.toRadians(170) && Math.abs(turn(i - 1)) < TANGENT_DEG && Math.abs(turn(i)) < TANGENT_DEG
+                && turnOfLinesDeg(i - 1, i + 1) > CORNER_LEAST_DEG) {
             Point corner = corner(i - 1, i + 1);
             add(Kind.CORNER_RADIUS, i, i, corner, 0, 0,
                     new CornerRadiusFit(drawn, arc).radiusMm(corner, line(i - 1), line(i + 1), arc.radiusMm()));

@@ -119,6 +119,19 @@ class PatternsAndDetailsTest {
         near(100, one.get(0).place().x());
     }
 
+    /** An edge that bends by 8 degrees of an arc and kinks back by 4 at both ends has no corner, and no place that is not a number. */
+    @Test
+    void anArcBetweenParallelLinesIsNoCornerRadius() {
+        double half = Math.toRadians(4);
+        Arc arc = new Arc(new Point(50, 100), 100, -Math.PI / 2 - half, 2 * half);
+        Point a = arc.start();
+        Point b = arc.end();
+        Contour outline = new Contour(List.of(new Line(new Point(0, a.y()), a), arc, new Line(b, new Point(100, b.y())),
+                new Line(new Point(100, b.y()), new Point(100, 60)), new Line(new Point(100, 60), new Point(0, 60)),
+                new Line(new Point(0, 60), new Point(0, a.y()))));
+        assertEquals(List.of(), FeatureRecognition.recognise("P", new Shape(outline, List.of())).details());
+    }
+
     @Test
     void notches() throws DrawingException {
         List<OutlineDetail> corner = FeatureRecognition.recognise("P", ParametricParts.notchedBracket("P", 200, 100, 15, 20, 4, List.of()))

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+import com.google.gson.JsonParser;
+
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+
+/** A folder of real drawings, good, damaged and hostile, goes through the command as a whole: one record a file, whatever is in it. */
+class RealDrawingsTest {
+
+    private static Path data(String name) {
+        String stated = System.getenv("PUNCHWRIGHT_DATA");
+        for (Path p = Path.of("").toAbsolutePath(); stated == null && p != null; p = p.getParent()) {
+            stated = Files.isDirectory(p.resolve("../shared/data")) ? p.resolve("../shared/data").normalize().toString() : null;
+        }
+        Path folder = stated == null ? null : Path.of(stated, name);
+        Assumptions.assumeTrue(folder != null && Files.isDirectory(folder), "skipped, no data");
+        return folder;
+    }
+
+    private static void oneRecordEach(Path folder) throws IOException {
+        Set<String> files = new TreeSet<>();
+        try (Stream<Path> all = Files.walk(folder)) {
+            all.map(Path::toString).filter(f -> f.toLowerCase(java.util.Locale.ROOT).endsWith(".dxf")).forEach(files::add);
+        }
+        Shell shell = new Shell();
+        int code = shell.run("import", "--json", "--quiet", folder.toString());
+        assertFalse(code == 2 || code == 4, "exit code " + code + ": " + shell.err());
+        List<String> lines = shell.out().lines().toList();
+        assertEquals(files, new TreeSet<>(lines.stream().map(l -> JsonParser.parseString(l).getAsJsonObject().get("file").getAsString()).toList()));
+        assertEquals(files.size(), lines.size());
+    }
+
+    @Test
+    void realDrawings() throws IOException {
+        oneRecordEach(data("dxf"));
+    }
+
+    @Test
+    void hostileDrawings() throws IOException {
+        oneRecordEach(data("nasty"));
+    }
+}

@@ -65,6 +65,7 @@ final class DrawingInterpreter {
         if (upright > 0) {
             findings.add(DrawingReason.UPRIGHT, upright);
         }
+        DiscsInHoles.report(contours.shapes(), findings);
         findings.leftOut().forEach((reason, n) -> findings.add(DrawingReason.MORE, n, reason.code()));
         return new DrawingResult(findings.subject(), raw.acadVersion(), unit.mmPerUnit(), raw.entities(), contours.loops(),
                 contours.openChains(), contours.shapes(), findings.findings(), uncut,

@@ -33,6 +33,8 @@ public enum DrawingReason implements Reason {
     HIDDEN_LAYERS(Severity.NOTE), LAYERS_NOT_CUT(Severity.NOTE),
     /** Arguments: number, types with their number. */
     FILLED_AREAS(Severity.NOTE),
+    /** Arguments: diameter of the disc, of the hole around it, x, y in mm. */
+    DISC_IN_HOLE(Severity.NOTE),
     /** Arguments: number of lines and arcs. */
     TOO_MANY_PIECES(Severity.ERROR), TOO_LARGE(Severity.ERROR),
     /** Arguments: number, code of the reason. */

@@ -10,6 +10,7 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
+import punchwright.engine.finding.Finding;
 import punchwright.engine.finding.Severity;
 
 class LayersAndUnitsTest {
@@ -30,6 +31,17 @@ class LayersAndUnitsTest {
         assertEquals(1, r.loops().size());
         assertTrue(r.findings().stream().anyMatch(f -> f.reason() == DrawingReason.HIDDEN_LAYERS && f.message().contains("ICE (1)")));
         assertEquals(3, Dxf.read(file, DrawingOptions.EVERYTHING).loops().size());
+    }
+
+    /** A countersink drawn as two circles makes a disc by nesting; the reader says so. A spacer in a wide hole is a part. */
+    @Test
+    void aDiscInAHoleOfTheSameCentreIsNamed() throws DrawingException {
+        DrawingResult r = Dxf.read(Dxf.mm() + Dxf.entities(Dxf.PLATE + Dxf.circle(50, 50, 5.2) + Dxf.circle(50, 50, 4.6)
+                + Dxf.circle(140, 50, 30) + Dxf.circle(140, 50, 5) + Dxf.circle(120, 50, 4)));
+        assertEquals(4, r.shapes().size());
+        List<Finding> named = r.findings().stream().filter(f -> f.reason() == DrawingReason.DISC_IN_HOLE).toList();
+        assertEquals(1, named.size());
+        assertTrue(named.getFirst().message().contains("9.2 mm at (50, 50)") && named.getFirst().message().contains("10.4 mm"));
     }
 
     @Test

@@ -8,11 +8,13 @@ import java.util.Map;
 import java.util.TreeMap;
 
 import punchwright.engine.planning.Progress;
+import punchwright.engine.press.Machine;
 import punchwright.engine.tooling.Tool;
 import punchwright.engine.tooling.ToolChoice;
 import punchwright.engine.tooling.ToolCheck;
 import punchwright.engine.tooling.ToolWeighing;
 import punchwright.engine.tooling.ToolingJob;
+import punchwright.engine.tooling.WaysMemory;
 
 /** The order book's parts, each recognised once, with the choices of tools made so far. */
 final class Book {
@@ -22,6 +24,7 @@ final class Book {
     private final Map<String, BookPart> parts = new LinkedHashMap<>();
     private final Map<Key, PartChoice> today = new LinkedHashMap<>();
     private final Map<Key, ToolWeighing> weighed = new LinkedHashMap<>();
+    private final Map<Key, WaysMemory> memories = new LinkedHashMap<>();
     private final Map<String, PartChoice> probed = new LinkedHashMap<>();
     private final Map<String, Boolean> touched = new LinkedHashMap<>();
     private final PartFloor floor = new PartFloor(this);
@@ -74,7 +77,7 @@ final class Book {
             progress.check();
             choices++;
             return ToolChoice.weigh(tooling(machine, part, Owned.today(job)), part.weights(rate(machine)),
-                    part.demand().wishes().on(part.features()));
+                    part.demand().wishes().on(part.features()), memory(k));
         });
     }
 
@@ -98,15 +101,33 @@ final class Book {
             return today(machine, part);
         }
         progress.check();
-        choices++;
         ToolingJob tooling = tooling(machine, part, owned);
+        WaysMemory memory = memory(machine, part, owned);
+        if (memory.sameTools(tooling, part.demand().wishes().on(part.features()))) {
+            return today(machine, part);
+        }
+        choices++;
         PartChoice then = PartChoice.of(tooling, part.weights(rate(machine)), ToolChoice.price(tooling,
-                part.weights(rate(machine)),
-                part.demand().wishes().on(part.features())));
+                part.weights(rate(machine)), part.demand().wishes().on(part.features()), memory));
         PartChoice now = today(machine, part);
         boolean leftOut = owned.addition().tool() != null && now.made() && (!then.made()
                 || now.costSeconds() <= then.costSeconds());
         return leftOut ? now : then;
+    }
+
+    /** A holder or an option changes the seats and with them what each tool can do; other times change everything. */
+    private WaysMemory memory(int machine, BookPart part, Owned owned) {
+        Machine now = job.machines().get(machine).machine();
+        if (!job.options().remember() || !owned.machine(now).times().equals(now.times())) {
+            return new WaysMemory();
+        }
+        today(machine, part);
+        WaysMemory memory = memory(new Key(machine, part.number()));
+        return owned.addition().tool() == null ? memory.withOtherSeats() : memory;
+    }
+
+    private WaysMemory memory(Key key) {
+        return memories.computeIfAbsent(key, k -> new WaysMemory());
     }
 
     PartFloor floor() {

@@ -3,9 +3,11 @@ package punchwright.engine.tooling;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 import punchwright.engine.feature.Feature;
@@ -29,14 +31,16 @@ final class Candidates {
     private final Map<Integer, List<Double>> joints;
     private final Map<Integer, List<MicroJoint>> planned = new TreeMap<>();
     private final Map<String, List<Candidate>> alone;
+    private final WaysMemory memory;
 
     /** {@code alone}: candidates of openings standing alone, kept for other parts with the same tools. */
     Candidates(ToolingJob job, List<Unit> units, List<UsableTool> tools, ChoiceWeights weights,
-            Map<String, List<Candidate>> alone) {
+            Map<String, List<Candidate>> alone, WaysMemory memory) {
+        this.memory = memory;
         this.job = job;
         this.alone = alone;
         this.tools = tools;
-        guard = new PartGuard(job.features().shape());
+        guard = memory.guard(job.features().shape());
         time = new HitTime(job.machine(), weights);
         List<Feature> single = units.stream().filter(u -> u.members().size() == 1).map(Unit::feature).toList();
         joints = new TreeMap<>(JointPlan.outer(single, job.features().shape().outer(), job.rules()));
@@ -57,15 +61,22 @@ final class Candidates {
         }
         Feature feature = unit.feature();
         if (feature.isOpening()) {
-            List<Candidate> standing = alone.computeIfAbsent(key(feature), k -> alone(feature)).stream()
-                    .map(c -> c.movedTo(feature)).filter(c -> c.clear(guard)).toList();
+            List<Candidate> standing = alone.computeIfAbsent(memory.key(feature), k -> alone(feature, k)).stream()
+                    .flatMap(c -> memory.moved(c, feature).stream()).toList();
             if (!standing.isEmpty()) {
                 return standing;
             }
         }
         List<Double> own = unit.members().size() > 1 ? List.of() : joints.getOrDefault(feature.number(), List.of());
-        List<Candidate> held = new Ways(job, tools, guard, time, others(feature.number())).of(feature, own);
-        return held.isEmpty() ? new Ways(job, tools, guard, time, List.of()).of(feature, List.of()) : held;
+        List<Candidate> held = on(feature, others(feature.number()), own);
+        return held.isEmpty() ? on(feature, List.of(), List.of()) : held;
+    }
+
+    /** On the part; {@code keep}: joints of other edges. */
+    private List<Candidate> on(Feature feature, List<MicroJoint> keep, List<Double> joints) {
+        WaysMemory.Scene scene = memory.scene(List.of(feature.number(), feature.kind(), feature.path().size(), keep), feature,
+                () -> guard);
+        return new Ways(job, tools, scene, time, keep).of(joints);
     }
 
     /** The cluster's hits, or each opening by itself the same way. */
@@ -78,17 +89,21 @@ final class Candidates {
         if (together.clear(guard)) {
             all.add(together);
         }
-        List<List<Candidate>> single = unit.members().stream().map(f -> of(new Unit(f, List.of(f)))).toList();
-        for (Candidate first : single.getFirst()) {
-            List<Candidate> each = single.stream().map(list -> list.stream().filter(c -> c.setups().equals(first.setups()))
-                    .findFirst()
-                    .orElse(null)).toList();
-            if (each.stream().allMatch(c -> c != null)) {
-                all.add(oneByOne(unit, each));
+        List<Map<Set<String>, Candidate>> single = unit.members().stream().map(f -> bySetups(of(new Unit(f, List.of(f))))).toList();
+        for (Set<String> setups : single.getFirst().keySet()) {
+            if (single.stream().allMatch(s -> s.containsKey(setups))) {
+                all.add(oneByOne(unit, single.stream().map(s -> s.get(setups)).toList()));
             }
         }
         all.sort(Comparator.comparingDouble(c -> c.cost(time.weights())));
         return all;
+    }
+
+    /** The cheapest with each set-up, cheapest first. */
+    private static Map<Set<String>, Candidate> bySetups(List<Candidate> list) {
+        Map<Set<String>, Candidate> first = new LinkedHashMap<>();
+        list.forEach(c -> first.putIfAbsent(c.setups(), c));
+        return first;
     }
 
     private static Candidate oneByOne(Unit unit, List<Candidate> each) {
@@ -103,13 +118,18 @@ final class Candidates {
     }
 
     /** As if there were nothing but the opening. */
-    private List<Candidate> alone(Feature feature) {
-        Bounds b = feature.contour().bounds().grown(1000);
-        Shape sheet = new Shape(Contour.rectangle(b.minX(), b.minY(), b.width(), b.height()), List.of(feature.contour()));
-        return new Ways(job, tools, new PartGuard(sheet), time, List.of()).of(feature, List.of());
+    private List<Candidate> alone(Feature feature, String key) {
+        WaysMemory.Scene scene = memory.scene(key, feature, () -> sheetAround(feature));
+        return new Ways(job, tools, scene, time, List.of()).of(List.of());
     }
 
-    private static String key(Feature f) {
+    private static PartGuard sheetAround(Feature feature) {
+        Bounds b = feature.contour().bounds().grown(1000);
+        Shape sheet = new Shape(Contour.rectangle(b.minX(), b.minY(), b.width(), b.height()), List.of(feature.contour()));
+        return new PartGuard(sheet);
+    }
+
+    static String key(Feature f) {
         StringBuilder key = new StringBuilder(f.kind() + " " + f.angleDeg());
         for (Segment s : f.path()) {
             Point a = s.start().minus(f.center());

@@ -25,8 +25,10 @@ final class ClusterFinder {
 
     private final double toleranceMm;
     private final ExactHit exact;
+    private final WaysMemory memory;
 
-    ClusterFinder(ToolingRules rules) {
+    ClusterFinder(ToolingRules rules, WaysMemory memory) {
+        this.memory = memory;
         toleranceMm = rules.sizeToleranceMm() / 2 + 1e-6;
         exact = new ExactHit(rules);
     }
@@ -65,7 +67,9 @@ final class ClusterFinder {
 
     private Found at(UsableTool tool, double angleDeg, List<Feature> openings) {
         Tool single = single(tool.tool(), angleDeg);
-        List<Feature> fitting = openings.stream().filter(f -> exact.find(f, single, false).isPresent())
+        Map<String, Boolean> fits = new HashMap<>();
+        List<Feature> fitting = openings.stream()
+                .filter(f -> fits.computeIfAbsent(memory.key(f), k -> exact.find(f, single, false).isPresent()))
                 .sorted(Comparator.comparingDouble((Feature f) -> Math.rint(f.center().y() / CELL_MM))
                         .thenComparingDouble(f -> f.center().x())).toList();
         List<Point> punches = punches(tool.tool(), angleDeg);

@@ -16,10 +16,10 @@ final class ClusterUnits {
     }
 
     /** The units with groups for clusters; a cluster must make at least two hits, or one of at least four openings. */
-    static List<Unit> group(List<Unit> units, List<UsableTool> tools, ToolingRules rules) {
+    static List<Unit> group(List<Unit> units, List<UsableTool> tools, ToolingRules rules, WaysMemory memory) {
         List<Unit> rest = new ArrayList<>(units);
         List<Unit> grouped = new ArrayList<>();
-        ClusterFinder finder = new ClusterFinder(rules);
+        ClusterFinder finder = new ClusterFinder(rules, memory);
         List<UsableTool> clusters = tools.stream()
                 .filter(t -> t.tool().shape() == ToolShape.CLUSTER && t.tool().cluster().size() > 1)
                 .sorted(Comparator.comparingInt((UsableTool t) -> -t.tool().cluster().size()).thenComparing(UsableTool::id))

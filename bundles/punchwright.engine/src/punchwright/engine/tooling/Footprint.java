@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Contour;
@@ -93,8 +94,17 @@ final class Footprint {
         return area(hit, corners);
     }
 
+    /** The area of each punch by itself. */
+    List<Polygon> punches(PartHit hit) {
+        return punches(hit, polygons);
+    }
+
     private static Geometry area(PartHit hit, List<List<Point>> polygons) {
+        return Areas.union(punches(hit, polygons));
+    }
+
+    private static List<Polygon> punches(PartHit hit, List<List<Point>> polygons) {
         Pose pose = Pose.at(hit.at().x(), hit.at().y(), hit.angleDeg());
-        return Areas.union(polygons.stream().map(p -> Areas.polygon(p.stream().map(pose::apply).toList())).toList());
+        return polygons.stream().map(p -> Areas.polygon(p.stream().map(pose::apply).toList())).toList();
     }
 }

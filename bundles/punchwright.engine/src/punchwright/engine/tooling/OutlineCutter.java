@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -33,24 +34,39 @@ final class OutlineCutter {
     private final ToolingRules rules;
     private final List<UsableTool> tools;
     private final EdgeCutter cutter;
-    private final PartGuard guard;
+    private final WaysMemory.Scene scene;
     private final HitTime time;
 
-    OutlineCutter(ToolingRules rules, List<UsableTool> tools, PartGuard guard, HitTime time) {
+    OutlineCutter(ToolingRules rules, List<UsableTool> tools, WaysMemory.Scene scene, HitTime time) {
         this.rules = rules;
         this.tools = tools.stream().filter(t -> t.round() || t.rectangular() || t.tool().shape() == ToolShape.CORNER_RADIUS)
                 .toList();
         this.cutter = new EdgeCutter(rules);
-        this.guard = guard;
+        this.scene = scene;
         this.time = time;
     }
 
     /** A proposal not yet held against the part. */
-    private record Open(UsableTool tool, Proposal proposal, double seconds) {
+    static final class Open {
+
+        private final UsableTool tool;
+        private final Proposal proposal;
+        private final double seconds;
+        private Optional<Way> way;
+
+        Open(UsableTool tool, Proposal proposal, double seconds) {
+            this.tool = tool;
+            this.proposal = proposal;
+            this.seconds = seconds;
+        }
+
+        double seconds() {
+            return seconds;
+        }
     }
 
     /** One way to cut one segment. */
-    private record Way(UsableTool tool, List<PartHit> hits, double seconds) {
+    record Way(UsableTool tool, List<PartHit> hits, double seconds) {
     }
 
     /**
@@ -59,46 +75,53 @@ final class OutlineCutter {
      * @param joints per segment the middles of joints in mm from its start
      * @param most   most sets wanted
      */
-    List<List<Piece>> cuts(Feature feature, EdgePath path, List<List<Double>> joints, int most) {
+    List<WaysMemory.Cut> cuts(Feature feature, EdgePath path, List<List<Double>> joints, int most) {
+        WaysMemory.Outline outline = scene.outline(joints);
         List<Map<String, Way>> ways = new ArrayList<>();
         for (int i = 0; i < path.segments().size(); i++) {
-            ways.add(ways(path, i, joints.get(i)));
+            ways.add(ways(outline, path, i, joints.get(i)));
             if (ways.get(i).isEmpty()) {
                 return List.of();
             }
         }
-        EdgeSamples samples = new EdgeSamples(path, joints, rules.microJointMm());
-        HitReducer reducer = new HitReducer(samples, rules.scallopMm() + 0.005);
-        List<List<Piece>> cuts = new ArrayList<>();
+        HitReducer reducer = new HitReducer(new EdgeSamples(path, joints, rules.microJointMm()), rules.scallopMm() + 0.005);
+        List<WaysMemory.Cut> cuts = new ArrayList<>();
         for (List<Way> chosen : choices(ways, most)) {
-            List<ToolHit> hits = reducer.reduce(toolHits(chosen));
-            if (reducer.uncut(hits) == 0) {
-                cuts.add(pieces(feature, hits));
-            }
+            outline.cut(chosen.stream().map(Way::tool).toList(), () -> cut(feature, chosen, reducer)).ifPresent(cuts::add);
         }
         return cuts;
     }
 
+    private Optional<WaysMemory.Cut> cut(Feature feature, List<Way> chosen, HitReducer reducer) {
+        List<ToolHit> hits = reducer.reduce(toolHits(chosen));
+        return reducer.uncut(hits) == 0 ? Optional.of(new WaysMemory.Cut(pieces(feature, hits))) : Optional.empty();
+    }
+
     /** The cheapest ways to cut one segment, at most {@link #WAYS} tools, that do no harm to the part. */
-    private Map<String, Way> ways(EdgePath path, int index, List<Double> joints) {
+    private Map<String, Way> ways(WaysMemory.Outline outline, EdgePath path, int index, List<Double> joints) {
         List<Open> open = new ArrayList<>();
         for (UsableTool tool : tools) {
-            for (Proposal p : cutter.proposals(path, index, joints, tool)) {
-                open.add(new Open(tool, p, seconds(path, p)));
-            }
+            open.addAll(outline.open(index, tool, () -> cutter.proposals(path, index, joints, tool).stream()
+                    .map(p -> new Open(tool, p, seconds(path, p))).toList()));
         }
         open.sort(Comparator.comparingDouble(Open::seconds));
-        boolean alone = path.segments().size() == 1 || !(path.segments().get(index) instanceof Line);
-        EdgeSamples samples = new EdgeSamples(List.of(path.segments().get(index)), List.of(joints), rules.microJointMm());
         Map<String, Way> best = new LinkedHashMap<>();
         for (Open o : open) {
-            if (best.size() < WAYS && !best.containsKey(o.tool().id())) {
-                o.proposal().variants().stream().filter(v -> guard.clear(o.tool().footprint(), v))
-                        .filter(v -> !alone || cutsAll(samples, o.tool(), v)).findFirst()
-                        .ifPresent(v -> best.put(o.tool().id(), new Way(o.tool(), v, o.seconds())));
+            if (best.size() < WAYS && !best.containsKey(o.tool.id())) {
+                way(o, path.segments(), index, joints).ifPresent(w -> best.put(o.tool.id(), w));
             }
         }
         return best;
+    }
+
+    private Optional<Way> way(Open o, List<Segment> path, int index, List<Double> joints) {
+        if (o.way == null) {
+            boolean alone = path.size() == 1 || !(path.get(index) instanceof Line);
+            EdgeSamples samples = alone ? new EdgeSamples(List.of(path.get(index)), List.of(joints), rules.microJointMm()) : null;
+            o.way = o.proposal.variants().stream().filter(v -> scene.guard().clear(o.tool.footprint(), v))
+                    .filter(v -> !alone || cutsAll(samples, o.tool, v)).findFirst().map(v -> new Way(o.tool, v, o.seconds));
+        }
+        return o.way;
     }
 
     private double seconds(EdgePath path, Proposal p) {

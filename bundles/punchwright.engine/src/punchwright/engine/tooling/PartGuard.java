@@ -50,7 +50,8 @@ final class PartGuard {
 
     /** Whether the hit leaves the part whole. */
     boolean clear(Footprint footprint, PartHit hit) {
-        return footprint.round() ? clear(hit.at(), footprint.radiusMm() - TOLERANCE_MM) : !core.intersects(footprint.area(hit));
+        return footprint.round() ? clear(hit.at(), footprint.radiusMm() - TOLERANCE_MM)
+                : footprint.punches(hit).stream().noneMatch(core::intersects);
     }
 
     boolean clear(Footprint footprint, List<PartHit> hits) {

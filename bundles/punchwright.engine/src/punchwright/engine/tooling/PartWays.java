@@ -26,12 +26,12 @@ final class PartWays {
     private final List<List<Candidate>> candidates = new ArrayList<>();
     private PartGuard guard;
 
-    PartWays(ToolingJob job, ChoiceWeights weights, ToolWishes wishes) {
-        this(job, weights, wishes, new ToolLimits(job, wishes.forbidden()), new HashMap<>());
+    PartWays(ToolingJob job, ChoiceWeights weights, ToolWishes wishes, WaysMemory memory) {
+        this(job, weights, wishes, new ToolLimits(job, wishes.forbidden(), memory), new HashMap<>(), memory);
     }
 
     private PartWays(ToolingJob job, ChoiceWeights weights, ToolWishes wishes, ToolLimits limits,
-            Map<String, List<Candidate>> alone) {
+            Map<String, List<Candidate>> alone, WaysMemory memory) {
         this.job = job;
         this.weights = weights;
         this.wishes = wishes;
@@ -42,8 +42,8 @@ final class PartWays {
                     m.minThicknessMm(), m.maxThicknessMm()));
             return;
         }
-        List<Unit> wanted = ClusterUnits.group(Unit.of(job.features()), limits.usable(), job.rules());
-        Candidates ways = new Candidates(job, wanted, limits.usable(), weights, alone);
+        List<Unit> wanted = ClusterUnits.group(Unit.of(job.features()), limits.usable(), job.rules(), memory);
+        Candidates ways = new Candidates(job, wanted, limits.usable(), weights, alone, memory);
         wanted.forEach(unit -> weigh(unit, ways));
         guard = ways.guard();
     }
@@ -55,7 +55,7 @@ final class PartWays {
         return parts.stream().map(p -> {
             Set<String> forbidden = p.wishes().forbidden();
             return new PartWays(p.job(), weights, p.wishes(), limits.computeIfAbsent(forbidden, f -> new ToolLimits(p.job(), f)),
-                    alone.computeIfAbsent(forbidden, f -> new HashMap<>()));
+                    alone.computeIfAbsent(forbidden, f -> new HashMap<>()), new WaysMemory());
         }).toList();
     }
 

@@ -41,10 +41,21 @@ final class ToolLimits {
     private final Map<String, Finding> refused = new LinkedHashMap<>();
 
     ToolLimits(ToolingJob job, Set<String> forbidden) {
+        this(job, forbidden, new WaysMemory());
+    }
+
+    ToolLimits(ToolingJob job, Set<String> forbidden, WaysMemory memory) {
         this.job = job;
         this.forbidden = forbidden;
         seats = new Seats(job.machine(), job.holders());
-        job.tools().forEach(this::sort);
+        for (Tool tool : job.tools()) {
+            WaysMemory.Sorted s = memory.sorted(tool, this::sort);
+            if (s.refusal() != null) {
+                refused.put(tool.id(), s.refusal());
+            } else {
+                usable.add(s.usable());
+            }
+        }
     }
 
     List<UsableTool> usable() {
@@ -56,7 +67,7 @@ final class ToolLimits {
         return refused.get(tool.id());
     }
 
-    private void sort(Tool tool) {
+    private WaysMemory.Sorted sort(Tool tool) {
         double force = forceN(tool);
         double need = DieClearance.totalMm(job.material(), job.thicknessMm());
         double clearance = DieClearance.nearestMm(tool.clearancesTotalMm(), need);
@@ -64,11 +75,8 @@ final class ToolLimits {
                 clearance))
                 .or(() -> seats.refusal(tool.name(), ToolFootprint.circumscribedDiameterMm(tool), force * job.rules()
                         .forceReserve()));
-        if (refusal.isPresent()) {
-            refused.put(tool.id(), refusal.get());
-        } else {
-            usable.add(usable(tool, force, need, clearance));
-        }
+        return refusal.map(f -> new WaysMemory.Sorted(null, f))
+                .orElseGet(() -> new WaysMemory.Sorted(usable(tool, force, need, clearance), null));
     }
 
     private double forceN(Tool tool) {

@@ -4,7 +4,7 @@ package punchwright.engine.tooling;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalDouble;
 
 import org.locationtech.jts.geom.Geometry;
 
@@ -15,7 +15,7 @@ import punchwright.engine.geometry.Segment;
 
 /**
  * Makes the candidates of one feature: exact hits, outlines cut segment by segment with the slug falling, nibbled away or held by
- * joints, forms. A guard says what harms the part.
+ * joints, forms. A guard says what harms the part. What the scene knows already is not made again.
  */
 final class Ways {
 
@@ -25,101 +25,101 @@ final class Ways {
 
     private final ToolingJob job;
     private final List<UsableTool> tools;
+    private final WaysMemory.Scene scene;
+    private final Feature feature;
     private final PartGuard guard;
     private final HitTime time;
     private final OutlineCutter outlines;
     private final List<MicroJoint> keep;
     private final ExactHit exact;
-    private final List<Candidate> all = new ArrayList<>();
 
     /** {@code keep}: joints of other edges that no hit may cut. */
-    Ways(ToolingJob job, List<UsableTool> tools, PartGuard guard, HitTime time, List<MicroJoint> keep) {
+    Ways(ToolingJob job, List<UsableTool> tools, WaysMemory.Scene scene, HitTime time, List<MicroJoint> keep) {
+        this.scene = scene;
+        feature = scene.feature();
         this.keep = keep;
         this.job = job;
         this.tools = tools;
-        this.guard = guard;
+        guard = scene.guard();
         this.time = time;
-        outlines = new OutlineCutter(job.rules(), tools, guard, time);
+        outlines = new OutlineCutter(job.rules(), tools, scene, time);
         exact = new ExactHit(job.rules());
     }
 
     /** Cheapest first. {@code joints}: middles of micro-joints on a straight outer edge, mm from its start. */
-    List<Candidate> of(Feature feature, List<Double> joints) {
-        if (feature.kind() == FeatureKind.FORM) {
-            addForms(feature);
-        } else {
-            addExact(feature);
-            addOutlines(feature, joints);
+    List<Candidate> of(List<Double> joints) {
+        List<Candidate> all = new ArrayList<>();
+        boolean form = feature.kind() == FeatureKind.FORM;
+        for (UsableTool t : tools) {
+            all.addAll(scene.oneHit(t, () -> form ? formed(t) : exact(t)));
+        }
+        if (!form) {
+            addOutlines(joints, all);
         }
         all.sort(Comparator.comparingDouble((Candidate c) -> c.cost(time.weights())).thenComparing(c -> c.setups().toString()));
         return List.copyOf(all);
     }
 
-    private void addForms(Feature feature) {
-        for (UsableTool t : tools) {
-            boolean fits = t.tool().shape().forms() && t.tool().shape().name().equalsIgnoreCase(feature.form())
-                    && Math.abs(t.tool().lengthMm() - feature.lengthMm()) <= job.rules().sizeToleranceMm() + 1e-9
-                    && Math.abs(t.tool().widthMm() - feature.widthMm()) <= job.rules().sizeToleranceMm() + 1e-9;
-            if (fits) {
-                AngleFit.angleDeg(t.tool(), t.turning(), feature.angleDeg()).ifPresent(a -> add(feature,
-                        List.of(Pieces.of(feature, t, List.of(new PartHit(feature.center(), a, HitRole.FORM)))), List.of(),
-                        Loose.NONE,
-                        "forming tool of this kind and size"));
-            }
-        }
+    private List<Candidate> formed(UsableTool t) {
+        boolean fits = t.tool().shape().forms() && t.tool().shape().name().equalsIgnoreCase(feature.form())
+                && Math.abs(t.tool().lengthMm() - feature.lengthMm()) <= job.rules().sizeToleranceMm() + 1e-9
+                && Math.abs(t.tool().widthMm() - feature.widthMm()) <= job.rules().sizeToleranceMm() + 1e-9;
+        OptionalDouble angle = fits ? AngleFit.angleDeg(t.tool(), t.turning(), feature.angleDeg()) : OptionalDouble.empty();
+        return angle.isEmpty() ? List.of()
+                : single(t, new PartHit(feature.center(), angle.getAsDouble(), HitRole.FORM), "forming tool of this kind and size");
     }
 
-    private void addExact(Feature feature) {
-        for (UsableTool t : tools) {
-            Optional<PartHit> hit = exact.find(feature, t.tool(), t.turning());
-            hit.ifPresent(h -> add(feature, List.of(Pieces.of(feature, t, List.of(h))), List.of(), Loose.NONE,
-                    "one hit makes it"));
-        }
+    private List<Candidate> exact(UsableTool t) {
+        return exact.find(feature, t.tool(), t.turning()).map(h -> single(t, h, "one hit makes it")).orElse(List.of());
     }
 
-    private void addOutlines(Feature feature, List<Double> joints) {
+    private List<Candidate> single(UsableTool t, PartHit hit, String why) {
+        return made(List.of(Pieces.of(feature, t, List.of(hit))), List.of(), Loose.NONE, why);
+    }
+
+    private void addOutlines(List<Double> joints, List<Candidate> all) {
         EdgePath path = EdgePath.of(feature, guard.shape());
         List<List<Double>> planned = new ArrayList<>();
         path.segments().forEach(s -> planned.add(List.of()));
         planned.set(0, joints);
-        for (List<Piece> pieces : outlines.cuts(feature, path, planned, all.isEmpty() ? OutlineCutter.MOST : FEW)) {
-            if (feature.isOpening()) {
-                addOpening(feature, pieces);
-            } else {
-                add(feature, pieces, microJoints(path, planned), Loose.NONE, why(pieces));
-            }
+        for (WaysMemory.Cut cut : outlines.cuts(feature, path, planned, all.isEmpty() ? OutlineCutter.MOST : FEW)) {
+            List<UsableTool> fillers = feature.isOpening() ? fillers(cut.pieces()) : List.of();
+            all.addAll(cut.candidates(fillers, () -> feature.isOpening() ? opening(cut.pieces(), fillers)
+                    : made(cut.pieces(), microJoints(path, planned), Loose.NONE, why(cut.pieces()))));
         }
-        if (feature.isOpening() && slugs(feature).largestSideMm(Areas.of(feature.contour())) > fallsMm()) {
-            addJointed(feature, path);
+        if (feature.isOpening() && slugs().largestSideMm(Areas.of(feature.contour())) > fallsMm()) {
+            addJointed(path, all);
         }
     }
 
-    private SlugCheck slugs(Feature feature) {
+    private SlugCheck slugs() {
         return new SlugCheck(feature.contour(), feature.angleDeg(), job.rules().scallopMm());
     }
 
     /** Outline with the slug falling or, where it is too large, nibbled away; slivers are nibbled away in both. */
-    private void addOpening(Feature feature, List<Piece> pieces) {
-        SlugCheck check = slugs(feature);
+    private List<Candidate> opening(List<Piece> pieces, List<UsableTool> fillers) {
+        SlugCheck check = slugs();
         Geometry loose = check.loose(pieces);
         if (check.largestSideMm(loose) <= fallsMm()) {
-            addWithoutSlivers(feature, pieces, check, check.slivers(loose, leastWidthMm()), why(pieces));
-            return;
+            return withoutSlivers(pieces, fillers, check, check.slivers(loose, leastWidthMm()), why(pieces));
         }
-        for (UsableTool filling : fillers(pieces)) {
+        List<Candidate> all = new ArrayList<>();
+        for (UsableTool filling : fillers) {
             List<PartHit> fill = new Filler(job.rules(), guard).hits(loose, feature.angleDeg(), filling);
             List<Piece> more = Pieces.added(feature, pieces, filling, fill);
             Geometry left = check.loose(more);
             if (!fill.isEmpty() && check.largestSideMm(left) <= fallsMm()) {
-                addWithoutSlivers(feature, more, check, check.slivers(left, leastWidthMm()),
-                        why(pieces) + "; the inside is nibbled away");
+                all.addAll(withoutSlivers(more, fillers(more), check, check.slivers(left, leastWidthMm()),
+                        why(pieces) + "; the inside is nibbled away"));
             }
         }
+        return all;
     }
 
-    private void addWithoutSlivers(Feature feature, List<Piece> pieces, SlugCheck check, Geometry slivers, String why) {
+    private List<Candidate> withoutSlivers(List<Piece> pieces, List<UsableTool> fillers, SlugCheck check, Geometry slivers,
+            String why) {
         List<Piece> best = pieces;
-        for (UsableTool filling : slivers.isEmpty() ? List.<UsableTool>of() : fillers(pieces)) {
+        for (UsableTool filling : slivers.isEmpty() ? List.<UsableTool>of() : fillers) {
             List<Piece> more = pieces;
             for (int i = 0; i < slivers.getNumGeometries(); i++) {
                 more = Pieces.added(feature, more, filling,
@@ -130,7 +130,7 @@ final class Ways {
             }
         }
         boolean thin = best == pieces && !slivers.isEmpty();
-        add(feature, best, List.of(), new Loose(0, thin ? slivers.getNumGeometries() : 0), why);
+        return made(best, List.of(), new Loose(0, thin ? slivers.getNumGeometries() : 0), why);
     }
 
     /** Rectangular tools of the outline, and the largest one usable. */
@@ -142,16 +142,20 @@ final class Ways {
     }
 
     /** Outline with the slug held by joints and taken out by hand. */
-    private void addJointed(Feature feature, EdgePath path) {
+    private void addJointed(EdgePath path, List<Candidate> all) {
         List<List<Double>> held = JointPlan.spread(path.segments(), SLUG_JOINTS);
         if (held.stream().mapToInt(List::size).sum() < SLUG_JOINTS) {
             return;
         }
-        for (List<Piece> pieces : outlines.cuts(feature, path, held, OutlineCutter.MOST)) {
-            SlugCheck check = slugs(feature);
-            double side = check.largestSideMm(check.loose(pieces));
-            add(feature, pieces, microJoints(path, held), new Loose(side, 0), why(pieces) + "; the slug stays on joints");
+        for (WaysMemory.Cut cut : outlines.cuts(feature, path, held, OutlineCutter.MOST)) {
+            all.addAll(cut.candidates(List.of(), () -> jointed(path, held, cut.pieces())));
         }
+    }
+
+    private List<Candidate> jointed(EdgePath path, List<List<Double>> held, List<Piece> pieces) {
+        SlugCheck check = slugs();
+        double side = check.largestSideMm(check.loose(pieces));
+        return made(pieces, microJoints(path, held), new Loose(side, 0), why(pieces) + "; the slug stays on joints");
     }
 
     private double leastWidthMm() {
@@ -184,9 +188,10 @@ final class Ways {
                 .anyMatch(h -> p.tool().footprint().covers(h, j.at(), j.widthMm() / 2 - 0.01))));
     }
 
-    private void add(Feature feature, List<Piece> pieces, List<MicroJoint> joints, Loose loose, String why) {
+    /** The candidate; none where it cuts a joint. */
+    private List<Candidate> made(List<Piece> pieces, List<MicroJoint> joints, Loose loose, String why) {
         if (cutsAJoint(pieces, joints) || cutsAJoint(pieces, keep)) {
-            return;
+            return List.of();
         }
         double seconds = loose.slugByHandMm() > 0 ? job.machine().times().partRemovalS() : 0;
         double wear = 0;
@@ -198,6 +203,6 @@ final class Ways {
                 reach = Math.max(reach, guard.reachMm(p.tool().footprint(), h));
             }
         }
-        all.add(new Candidate(feature, pieces, joints, seconds, wear, reach, loose, why));
+        return List.of(new Candidate(feature, pieces, joints, seconds, wear, reach, loose, why));
     }
 }

@@ -47,8 +47,7 @@ record PartChoice(double costSeconds, double boundSeconds, double seconds, doubl
             used.put(t.id(), u);
             double perHit = ToolCheck.wearPerHit(t, job.material());
             wear += u.hits() * perHit;
-            double all = t.price() + t.grindsLeft() * t.grindCost();
-            depreciation.put(t.id(), all > 0 ? u.hits() * perHit * t.price() / all : 0);
+            depreciation.put(t.id(), u.hits() * perHit * ToolCheck.priceShare(t));
             hits += u.hits();
             seconds += list.stream().mapToDouble(o -> ToolCheck.seconds(machine, weights, o)).sum();
         }

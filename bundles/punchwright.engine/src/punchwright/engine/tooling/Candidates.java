@@ -89,7 +89,8 @@ final class Candidates {
         if (together.clear(guard)) {
             all.add(together);
         }
-        List<Map<Set<String>, Candidate>> single = unit.members().stream().map(f -> bySetups(of(new Unit(f, List.of(f))))).toList();
+        List<Map<Set<String>, Candidate>> single = unit.members().stream().map(f -> bySetups(of(new Unit(f, List.of(f)))))
+                .toList();
         for (Set<String> setups : single.getFirst().keySet()) {
             if (single.stream().allMatch(s -> s.containsKey(setups))) {
                 all.add(oneByOne(unit, single.stream().map(s -> s.get(setups)).toList()));

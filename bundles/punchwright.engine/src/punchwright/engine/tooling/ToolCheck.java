@@ -9,7 +9,6 @@ import punchwright.engine.feature.Feature;
 import punchwright.engine.finding.Finding;
 import punchwright.engine.press.Machine;
 import punchwright.engine.press.Material;
-import punchwright.engine.press.ToolLife;
 
 /** Single questions about a tool, answered as the choice of tools answers them. */
 public final class ToolCheck {
@@ -36,8 +35,12 @@ public final class ToolCheck {
 
     /** Cost of wear of a hit, currency; 0 where the record gives no life. */
     public static double wearPerHit(Tool tool, Material material) {
-        Integer hits = tool.hitsPerGrind().get(material.group());
-        return hits == null || hits == 0 ? 0
-                : ToolLife.costPerHit(tool.price(), 0, tool.grindsLeft(), tool.grindCost(), hits * material.lifeFactor());
+        return ToolLimits.wearPerHit(tool, material);
+    }
+
+    /** The share of the wear that pays the tool's price, not its grinding; 0 to 1. */
+    public static double priceShare(Tool tool) {
+        double all = tool.price() + ToolLimits.grinds(tool) * tool.grindCost();
+        return all > 0 ? tool.price() / all : 0;
     }
 }

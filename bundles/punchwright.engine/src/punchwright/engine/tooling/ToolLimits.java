@@ -90,12 +90,9 @@ final class ToolLimits {
     }
 
     private UsableTool usable(Tool tool, double force, double need, double clearance) {
-        double hitsPerGrind = hitsPerGrind(tool);
         boolean turning = seats.fitting(ToolFootprint.circumscribedDiameterMm(tool), force * job.rules().forceReserve()).stream()
                 .anyMatch(Seat::turns);
         double share = StrippingForce.share(job.material().group(), clearance, need);
-        double wear = hitsPerGrind <= 0 ? 0
-                : ToolLife.costPerHit(tool.price(), 0, Math.max(USUAL_GRINDS, tool.grindsLeft()), tool.grindCost(), hitsPerGrind);
         List<Finding> warnings = new ArrayList<>();
         if (!tool.shape().forms() && (clearance < TIGHT_WARNING * need || clearance > WIDE_WARNING * need)) {
             warnings.add(Finding.of(ToolingReason.CLEARANCE_OFF, tool.name(), clearance, need));
@@ -105,7 +102,8 @@ final class ToolLimits {
         boolean forms = tool.shape().forms();
         return new UsableTool(tool, new Footprint(tool), force, forms ? 0 : StrippingForce.byShareN(force, share), forms ? 0
                 : need,
-                forms || Double.isNaN(clearance) ? 0 : clearance, turning, wear, hitsLeft(tool), warnings);
+                forms || Double.isNaN(clearance) ? 0 : clearance, turning,
+                wearPerHit(tool, job.material()), hitsLeft(tool), warnings);
     }
 
     private Optional<Finding> onHand(Tool tool) {
@@ -139,8 +137,23 @@ final class ToolLimits {
     }
 
     private double hitsPerGrind(Tool tool) {
-        Integer hits = tool.hitsPerGrind().get(job.material().group());
-        return hits == null ? 0 : hits * job.material().lifeFactor();
+        return hitsPerGrind(tool, job.material());
+    }
+
+    private static double hitsPerGrind(Tool tool, Material material) {
+        Integer hits = tool.hitsPerGrind().get(material.group());
+        return hits == null ? 0 : hits * material.lifeFactor();
+    }
+
+    /** Cost of wear of a hit, currency; 0 where the record gives no life. */
+    static double wearPerHit(Tool tool, Material material) {
+        double hits = hitsPerGrind(tool, material);
+        return hits <= 0 ? 0 : ToolLife.costPerHit(tool.price(), 0, grinds(tool), tool.grindCost(), hits);
+    }
+
+    /** Grinds of the tool's whole life. */
+    static int grinds(Tool tool) {
+        return Math.max(USUAL_GRINDS, tool.grindsLeft());
     }
 
     /** Unlimited when the record gives no life. */

@@ -66,7 +66,8 @@ final class Ways {
                 && Math.abs(t.tool().widthMm() - feature.widthMm()) <= job.rules().sizeToleranceMm() + 1e-9;
         OptionalDouble angle = fits ? AngleFit.angleDeg(t.tool(), t.turning(), feature.angleDeg()) : OptionalDouble.empty();
         return angle.isEmpty() ? List.of()
-                : single(t, new PartHit(feature.center(), angle.getAsDouble(), HitRole.FORM), "forming tool of this kind and size");
+                : single(t, new PartHit(feature.center(), angle.getAsDouble(), HitRole.FORM),
+                        "forming tool of this kind and size");
     }
 
     private List<Candidate> exact(UsableTool t) {

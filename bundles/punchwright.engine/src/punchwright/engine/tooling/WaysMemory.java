@@ -19,8 +19,8 @@ import punchwright.engine.geometry.Shape;
  * tools and on the part, not on what else is owned, so that only ways with a new tool are made anew.
  *
  * <p>Good for one part, machine, weights, wishes and rules with the same holders; {@link #withOtherSeats} for other places and
- * holders. Tools are told apart as objects, so that a changed record of a tool is another tool. Results are the same with and without, but for rounding where equal openings take another one of
- * them as their pattern. Not for several threads at once.
+ * holders. Tools are told apart as objects, so that a changed record of a tool is another tool. Results are the same with and
+ * without, but for rounding where equal openings take another one of them as their pattern. Not for several threads at once.
  */
 public final class WaysMemory {
 

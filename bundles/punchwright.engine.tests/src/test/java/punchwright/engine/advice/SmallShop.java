@@ -36,9 +36,21 @@ final class SmallShop {
     }
 
     static Machine press(int places) {
+        return press(places, places);
+    }
+
+    static Machine pressThatDoesNotTurn(int places) {
+        return press(places, 0);
+    }
+
+    static Machine withFirstPlaceTurning(Machine m) {
+        return press(m.places().size(), 1);
+    }
+
+    private static Machine press(int places, int turning) {
         List<Place> all = new ArrayList<>();
         for (int i = 1; i <= places; i++) {
-            all.add(new Place("" + i, 76, 220_000, true, 0.02, true));
+            all.add(new Place("" + i, 76, 220_000, i <= turning, 0.02, true));
         }
         return new Machine("P1", "press one", 1300, 2500, 1280, new Axis(1300, 13_000), new Axis(1000, 10_000), 5000, 0.5, 8, 200,
                 220_000, HeadKind.SINGLE_HEAD, all, new Clamps(3, 90, 70, 10, 150, 2300, 200),

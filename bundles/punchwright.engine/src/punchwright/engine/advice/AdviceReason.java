@@ -27,6 +27,8 @@ public enum AdviceReason implements Reason {
     NOT_PROVEN(Severity.NOTE),
     /** Material, stock, sheet sizes and layouts are not part of the comparison. */
     NOT_COUNTED(Severity.NOTE),
+    /** Each part is priced by its own choice of tools, planning chooses for a sheet: parts that share a change. */
+    EACH_ALONE(Severity.NOTE),
     /** Savings of several additions do not add up. */
     NOT_ADDITIVE(Severity.NOTE);
 

@@ -10,6 +10,7 @@ import java.util.Map;
 import punchwright.engine.finding.Finding;
 import punchwright.engine.planning.CancelledException;
 import punchwright.engine.planning.Progress;
+import punchwright.engine.tooling.ChoiceWeights;
 import punchwright.engine.tooling.ToolWeighing;
 
 /** Entry of the advice: what to buy, given the order book. */
@@ -141,6 +142,7 @@ public final class Advisor {
 
     private void note(List<Addition> additions, List<Prospect> prospects, int open) {
         findings.add(Finding.of(AdviceReason.NOT_COUNTED, "advice"));
+        findings.add(Finding.of(AdviceReason.EACH_ALONE, "advice", ChoiceWeights.USUAL.partsPerChange()));
         findings.add(Finding.of(AdviceReason.NOT_ADDITIVE, "advice"));
         if (open > 0) {
             findings.add(Finding.of(AdviceReason.WORK_LIMIT, "advice", book.choices(), open,

@@ -25,7 +25,9 @@ import punchwright.engine.tooling.ToolingJob;
  * straight edge than its longest side (round: the chord of the permitted scallop), no more of an opening's sides than two that
  * meet
  * (all around where it is as wide as the opening), and no more of a round opening than the scallop allows. On an edge that lies
- * on the part's bounding box a hit reaches as far out as the tool is wide. Everything else costs nothing here.
+ * on the part's bounding box a hit reaches as far out as the tool is wide. The hits along a single straight edge are of one tool
+ * and lie no further apart than it is long; the time of a move grows less than its length, so that the longest moves take least
+ * a mm. Everything else costs nothing here.
  */
 final class LeastCost {
 
@@ -136,20 +138,45 @@ final class LeastCost {
     private double edges(List<Feature> unit, Tool tool, double wear) {
         double longest = unit.stream().flatMap(f -> f.path().stream()).filter(Line.class::isInstance)
                 .mapToDouble(s -> s.lengthMm()).max().orElse(0) - SLACK_MM;
+        if (singleLine(unit)) {
+            return line((Line) unit.getFirst().path().getFirst(), tool, wear);
+        }
         boolean arcsOnly = unit.stream().flatMap(f -> f.path().stream()).allMatch(Arc.class::isInstance);
         double own = straightMm(tool);
         double alone = arcsOnly ? 1 : own > 0 ? Math.max(1, Math.ceil(longest / own)) : Double.POSITIVE_INFINITY;
         double mixed = arcsOnly ? 2 : 1 + Math.max(1, Math.ceil((longest - own) / Math.max(own, longestOwnedMm)));
-        double reach = onTheBox(unit) ? weights.reachSecondsPerMm() * widthMm(tool) : 0;
         double least = Math.min(approachS + (alone - 1) * hitS + alone * wear, 2 * approachS + (mixed - 2) * hitS + wear);
-        return reach + (reach > 0 || unit.size() > 1 ? least : Math.min(least, approachS / MOST_TOGETHER));
+        return unit.size() > 1 ? least : Math.min(least, approachS / MOST_TOGETHER);
     }
 
-    /** A single straight edge with nothing of the part beyond it. */
-    private boolean onTheBox(List<Feature> unit) {
-        if (unit.size() != 1 || unit.getFirst().path().size() != 1 || !(unit.getFirst().path().getFirst() instanceof Line l)) {
-            return false;
-        }
+    private static boolean singleLine(List<Feature> unit) {
+        return unit.size() == 1 && unit.getFirst().path().size() == 1 && unit.getFirst().path().getFirst() instanceof Line;
+    }
+
+    /** A single straight edge is cut by one tool from end to end, so that its hits also travel. */
+    private double line(Line l, Tool tool, double wear) {
+        double own = straightMm(tool);
+        double longest = l.lengthMm() - SLACK_MM;
+        double hits = own > 0 ? Math.max(1, Math.ceil(longest / own)) : Double.POSITIVE_INFINITY;
+        double travel = own > 0 ? Math.max(0, longest - own) * secondsPerMm(l, own + SLACK_MM) : 0;
+        double least = approachS + Math.max((hits - 1) * hitS, travel) + hits * wear;
+        boolean onTheBox = onTheBox(l);
+        return onTheBox ? weights.reachSecondsPerMm() * widthMm(tool) + least : Math.min(least, approachS / MOST_TOGETHER);
+    }
+
+    /** Least time a mm of hits no further apart than {@code pitchMm}: nibbled, or the longest single moves. */
+    private double secondsPerMm(Line l, double pitchMm) {
+        Machine m = job.machine();
+        Times t = m.times();
+        double dx = Math.abs(l.tangentAt(0).x()) * pitchMm;
+        double dy = Math.abs(l.tangentAt(0).y()) * pitchMm;
+        double single = (AxisMotion.seconds(m, dx, dy) + t.settlingS() + t.strokeS()) / pitchMm;
+        boolean nibbles = t.nibblingPerMin() > 0 && t.nibblingMaxPitchMm() > 0;
+        return nibbles ? Math.min(single, 60 / t.nibblingPerMin() / t.nibblingMaxPitchMm()) : single;
+    }
+
+    /** Whether nothing of the part lies beyond the edge. */
+    private boolean onTheBox(Line l) {
         return along(l.start().x(), l.end().x(), box.minX(), box.maxX()) || along(l.start().y(), l.end().y(), box.minY(),
                 box.maxY());
     }

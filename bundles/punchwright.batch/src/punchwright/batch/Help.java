@@ -15,7 +15,8 @@ final class Help {
     }
 
     static String all(Operations operations) {
-        StringBuilder text = new StringBuilder("Usage: punchwright batch [--workspace FOLDER] OPERATION [WORD...] [--option VALUE...]\n\n");
+        StringBuilder text = new StringBuilder(
+                "Usage: punchwright batch [--workspace FOLDER] OPERATION [WORD...] [--option VALUE...]\n\n");
         for (ShopOperation o : operations.all()) {
             text.append(String.format(Locale.ROOT, "  %-8s %s%n", o.name(), o.summary()));
         }

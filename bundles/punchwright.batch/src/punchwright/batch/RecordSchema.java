@@ -35,7 +35,8 @@ final class RecordSchema {
         of(operation).ifPresent(schema -> {
             text.append("\nWith --json one object a line:\n");
             for (Map.Entry<String, JsonElement> p : schema.getAsJsonObject("properties").entrySet()) {
-                text.append(String.format("  %-18s %s%n", p.getKey(), p.getValue().getAsJsonObject().get("description").getAsString()));
+                text.append(String.format("  %-18s %s%n", p.getKey(), p.getValue().getAsJsonObject().get("description")
+                        .getAsString()));
             }
         });
         return text.toString();

@@ -37,7 +37,8 @@ final class PunchwrightActions extends ActionBarAdvisor {
     @Override
     protected void fillMenuBar(IMenuManager bar) {
         bar.add(file());
-        bar.add(menu("menu.edit", IWorkbenchActionConstants.M_EDIT, ActionFactory.UNDO, ActionFactory.REDO, null, ActionFactory.COPY));
+        bar.add(menu("menu.edit", IWorkbenchActionConstants.M_EDIT, ActionFactory.UNDO, ActionFactory.REDO, null,
+                ActionFactory.COPY));
         MenuManager plan = new MenuManager(Texts.of("menu.plan"), "plan");
         plan.add(new GroupMarker("work"));
         bar.add(plan);
@@ -70,7 +71,8 @@ final class PunchwrightActions extends ActionBarAdvisor {
     private MenuManager menu(String key, String id, ActionFactory... factories) {
         MenuManager menu = new MenuManager(Texts.of(key), id);
         for (ActionFactory factory : factories) {
-            menu.add(factory == null ? new Separator() : new org.eclipse.jface.action.ActionContributionItem(getAction(factory.getId())));
+            menu.add(factory == null ? new Separator()
+                    : new org.eclipse.jface.action.ActionContributionItem(getAction(factory.getId())));
         }
         return menu;
     }

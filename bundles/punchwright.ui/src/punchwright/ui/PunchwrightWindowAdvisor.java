@@ -66,7 +66,8 @@ final class PunchwrightWindowAdvisor extends WorkbenchWindowAdvisor {
 
     private static void title(IWorkbenchWindow window) {
         if (window.getShell() != null && !window.getShell().isDisposed()) {
-            window.getShell().setText(Session.current().map(s -> s.workspace().library().getName() + " \u2013 " + s.folder() + " \u2013 " + NAME)
+            window.getShell().setText(Session.current().map(s -> s.workspace().library().getName() + " \u2013 " + s.folder()
+                    + " \u2013 " + NAME)
                     .orElse(NAME));
         }
     }

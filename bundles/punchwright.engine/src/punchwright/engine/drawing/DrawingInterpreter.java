@@ -122,8 +122,8 @@ final class DrawingInterpreter {
         made += segments.size();
         approximated += curve.exact() ? 0 : segments.size();
         if (made > MOST_SEGMENTS || approximated > mostApproximated) {
-            throw new DrawingException(Finding.of(DrawingReason.TOO_MANY_PIECES, findings.subject(), Math.max(made, approximated)),
-                    findings.findings());
+            throw new DrawingException(Finding.of(DrawingReason.TOO_MANY_PIECES, findings.subject(),
+                    Math.max(made, approximated)), findings.findings());
         }
         if (curve.filled()) {
             counts.addFilledArea(style);

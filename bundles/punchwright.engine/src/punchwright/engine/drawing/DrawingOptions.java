@@ -19,7 +19,10 @@ public record DrawingOptions(double toleranceMm, double mmPerUnit, LayerRules la
     /** Usual tolerance between end points of one contour, in mm [common practice, no source]. */
     public static final double USUAL_TOLERANCE_MM = 0.01;
 
-    /** Tolerance 0.01 mm, unit as stated, the usual layer rules; hidden layers and filled areas left out; at most 2 million curves. */
+    /**
+     * Tolerance 0.01 mm, unit as stated, the usual layer rules; hidden layers and filled areas left out; at most 2 million
+     * curves.
+     */
     public static final DrawingOptions USUAL = new DrawingOptions(USUAL_TOLERANCE_MM, Double.NaN, LayerRules.USUAL, false,
             false, 2_000_000);
 

@@ -74,7 +74,8 @@ public final class DxfWriter {
         int colour = 7;
         for (String name : layers.keySet()) {
             if (!name.matches("[A-Za-z0-9_-]{1,31}")) {
-                throw new IllegalArgumentException("layer name \"" + name + "\" is not possible in DXF R12: use letters, digits, - and _");
+                throw new IllegalArgumentException("layer name \"" + name
+                        + "\" is not possible in DXF R12: use letters, digits, - and _");
             }
             tag(0, "LAYER").tag(2, name).tag(70, "0").tag(62, Integer.toString(colour)).tag(6, "CONTINUOUS");
             colour = colour % 7 + 1;

@@ -50,7 +50,8 @@ final class LayerSorting {
         } else if (curve.filled() && !options.filledAreasCut()) {
             filled.merge(style.layer(), 1, Integer::sum);
         } else if (style.meaning() != LayerMeaning.CUT) {
-            notCut.merge(style.layer() + " = " + style.meaning().name().toLowerCase(Locale.ROOT).replace('_', ' '), 1, Integer::sum);
+            notCut.merge(style.layer() + " = " + style.meaning().name().toLowerCase(Locale.ROOT).replace('_', ' '), 1,
+                    Integer::sum);
         } else {
             cut.add(curve);
             return;
@@ -77,7 +78,8 @@ final class LayerSorting {
 
     /** Layers hidden or not cut, with their number of curves. */
     String leftOut() {
-        return List.of(list(hidden), list(notCut), list(filled)).stream().filter(s -> !s.isEmpty()).collect(Collectors.joining(", "));
+        return List.of(list(hidden), list(notCut), list(filled)).stream().filter(s -> !s.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 
     int leftOutCurves() {

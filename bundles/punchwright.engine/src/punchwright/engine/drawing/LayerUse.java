@@ -13,8 +13,8 @@ package punchwright.engine.drawing;
  * @param lengthMm    length of the curves in mm, without filled areas
  * @param filledAreas number of filled areas
  */
-public record LayerUse(String layer, int colour, String lineType, LayerState state, int curves, LayerMeaning meaning, double lengthMm,
-        int filledAreas) {
+public record LayerUse(String layer, int colour, String lineType, LayerState state, int curves, LayerMeaning meaning,
+        double lengthMm, int filledAreas) {
 
     /** Whether it is off, frozen or invisible. */
     public boolean hidden() {

@@ -84,21 +84,24 @@ public final class ParametricParts {
         int columns = count(lengthMm - 2 * marginX - one.bounds().width() - arrangement.shift * pitchMm, pitchMm);
         int rows = count(widthMm - 2 * marginY - one.bounds().height(), arrangement.rowStep * pitchMm);
         if (one.bounds().width() >= pitchMm) {
-            throw check.clash("The pitch of " + pitchMm + " mm leaves no metal between holes " + one.bounds().width() + " mm wide",
-                    "Make the pitch larger or the hole smaller");
+            throw check.clash("The pitch of " + pitchMm + " mm leaves no metal between holes " + one.bounds().width()
+                    + " mm wide", "Make the pitch larger or the hole smaller");
         }
         if (columns < 1 || rows < 1) {
-            throw check.clash("No hole of " + hole.lengthMm() + " mm fits between the margins", "Make the margins or the hole smaller");
+            throw check.clash("No hole of " + hole.lengthMm() + " mm fits between the margins",
+                    "Make the margins or the hole smaller");
         }
         check.within("the number of holes", (double) columns * rows, 1, ParameterCheck.MOST_HOLES, "");
-        return withHoles(check, placed(lengthMm, widthMm, 0), field(lengthMm, widthMm, hole, pitchMm, arrangement, columns, rows));
+        return withHoles(check, placed(lengthMm, widthMm, 0),
+                field(lengthMm, widthMm, hole, pitchMm, arrangement, columns, rows));
     }
 
     private static int count(double room, double step) {
         return room < -1e-9 ? 0 : (int) Math.min(Integer.MAX_VALUE, Math.floor(room / step + 1e-9) + 1);
     }
 
-    private static List<Hole> field(double length, double width, Hole hole, double pitch, HoleArrangement how, int columns, int rows) {
+    private static List<Hole> field(double length, double width, Hole hole, double pitch, HoleArrangement how,
+            int columns, int rows) {
         double rowStep = how.rowStep * pitch;
         double shift = rows > 1 ? how.shift * pitch : 0;
         double x0 = (length - (columns - 1) * pitch - shift) / 2;
@@ -123,7 +126,8 @@ public final class ParametricParts {
             List<Hole> holes) throws DrawingException {
         ParameterCheck check = new ParameterCheck(part).size("the length", lengthMm).size("the width", widthMm)
                 .within("the notch along x", notchX, 0, lengthMm / 2 - 0.01, "mm")
-                .within("the notch along y", notchY, 0, widthMm / 2 - 0.01, "mm").within("the notched corners", corners, 0, 4, "");
+                .within("the notch along y", notchY, 0, widthMm / 2 - 0.01, "mm")
+                .within("the notched corners", corners, 0, 4, "");
         List<Point> outline = new ArrayList<>();
         Point[] corner = {new Point(0, 0), new Point(lengthMm, 0), new Point(lengthMm, widthMm), new Point(0, widthMm)};
         for (int i = 0; i < 4; i++) {

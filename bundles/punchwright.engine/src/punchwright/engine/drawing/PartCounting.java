@@ -25,7 +25,8 @@ public final class PartCounting {
         for (int i = 0; i < shapes.size(); i++) {
             ShapeMarks marks = new ShapeMarks(shapes.get(i), TOLERANCE_MM);
             if (!joined(groups, marks, i)) {
-                groups.add(new Open(shapes.get(i), marks, marks.mirrored(), new ArrayList<>(List.of(new PartGroup.Copy(i, Pose.IDENTITY)))));
+                groups.add(new Open(shapes.get(i), marks, marks.mirrored(),
+                        new ArrayList<>(List.of(new PartGroup.Copy(i, Pose.IDENTITY)))));
             }
         }
         return groups.stream().map(g -> new PartGroup(g.shape(), g.copies())).toList();

@@ -38,8 +38,8 @@ final class SeenStyles {
         String lineType = style.lineType().startsWith("BY") ? layer.lineType() : style.lineType();
         LayerState state = state(layer);
         int colour = Math.max(1, Math.min(255, Math.abs(byLayer ? layer.colour() : style.colour())));
-        return new SeenStyle(style.layer(), colour, lineType, style.hidden() && state == LayerState.SHOWN ? LayerState.INVISIBLE : state,
-                rules.meaning(style.layer(), lineType, colour));
+        return new SeenStyle(style.layer(), colour, lineType, style.hidden() && state == LayerState.SHOWN
+                ? LayerState.INVISIBLE : state, rules.meaning(style.layer(), lineType, colour));
     }
 
     /** The layer of this name; a plain one where the table does not have it. */

@@ -81,7 +81,8 @@ final class ShapeMarks {
 
     boolean mayEqual(ShapeMarks other) {
         double slack = SLACK * toleranceMm;
-        return holes.size() == other.holes.size() && Math.abs(areaMm2 - other.areaMm2) <= slack / 2 * Math.max(lengthMm, other.lengthMm)
+        return holes.size() == other.holes.size() && Math.abs(areaMm2 - other.areaMm2) <= slack / 2 * Math.max(lengthMm,
+                other.lengthMm)
                 && Math.abs(lengthMm - other.lengthMm) <= 1e-3 * lengthMm + slack;
     }
 
@@ -146,7 +147,8 @@ final class ShapeMarks {
             }
             double limit = most - toleranceMm;
             boolean disc = most - least <= SLACK * toleranceMm;
-            farthest = disc ? List.of() : points.stream().filter(p -> p.distance(center) >= limit).map(p -> new Mark(p, 0, 0)).toList();
+            farthest = disc ? List.of() : points.stream().filter(p -> p.distance(center) >= limit)
+                    .map(p -> new Mark(p, 0, 0)).toList();
         }
         return farthest;
     }

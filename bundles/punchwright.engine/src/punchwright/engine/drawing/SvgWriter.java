@@ -35,7 +35,8 @@ public final class SvgWriter {
             StringBuilder path = new StringBuilder();
             add(s.outer(), path);
             s.holes().forEach(h -> add(h, path));
-            out.write("  <path fill=\"#d9dde1\" fill-rule=\"evenodd\" stroke=\"#20262d\" stroke-width=\"0.25\" d=\"" + path + "\"/>\n");
+            out.write("  <path fill=\"#d9dde1\" fill-rule=\"evenodd\" stroke=\"#20262d\" stroke-width=\"0.25\" d=\"" + path
+                    + "\"/>\n");
         }
         out.write("</svg>\n");
     }

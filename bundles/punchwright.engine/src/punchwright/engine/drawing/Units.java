@@ -19,7 +19,8 @@ final class Units {
     private static final Map<Integer, Double> STATED = Map.ofEntries(Map.entry(1, INCH), Map.entry(2, 304.8),
             Map.entry(3, 1609344.0), Map.entry(4, 1.0), Map.entry(5, 10.0), Map.entry(6, 1000.0), Map.entry(7, 1e6),
             Map.entry(8, INCH * 1e-6), Map.entry(9, INCH * 1e-3), Map.entry(10, 914.4), Map.entry(11, 1e-7), Map.entry(12, 1e-6),
-            Map.entry(13, 1e-3), Map.entry(14, 100.0), Map.entry(15, 10000.0), Map.entry(16, 100000.0), Map.entry(21, 304.8006096012));
+            Map.entry(13, 1e-3), Map.entry(14, 100.0), Map.entry(15, 10000.0), Map.entry(16, 100000.0),
+            Map.entry(21, 304.8006096012));
 
     private static final Map<Double, String> NAMES = Map.of(1.0, "mm", INCH, "inch", 10.0, "cm", 1000.0, "m", 304.8, "foot");
 
@@ -73,12 +74,12 @@ final class Units {
     private UnitChoice notStated() {
         double size = Math.max(width, height);
         if (raw.measurement() == 1) {
-            return choice(1, Source.MARKED, Ground.MARKED_METRIC, Finding.of(DrawingReason.UNIT_FROM_MEASUREMENT, findings.subject(),
-                    "mm", 0));
+            return choice(1, Source.MARKED, Ground.MARKED_METRIC,
+                    Finding.of(DrawingReason.UNIT_FROM_MEASUREMENT, findings.subject(), "mm", 0));
         }
         if (raw.measurement() == 0 && size > 0 && size < SMALL_UNITS_MARKED_INCH) {
-            return choice(INCH, Source.MARKED, Ground.MARKED_INCH, Finding.of(DrawingReason.UNIT_FROM_MEASUREMENT, findings.subject(),
-                    "inch", 1));
+            return choice(INCH, Source.MARKED, Ground.MARKED_INCH,
+                    Finding.of(DrawingReason.UNIT_FROM_MEASUREMENT, findings.subject(), "inch", 1));
         }
         boolean small = size < SMALL_UNITS;
         return choice(small ? INCH : 1, Source.GUESSED, small ? Ground.SMALL_IN_MM : Ground.USUAL_SIZE_IN_MM,

@@ -34,7 +34,8 @@ final class BoxFormMatcher implements OpeningMatcher {
             return null;
         }
         boolean obround = radius > width * (0.5 - OBROUND_SHARE);
-        return new Match(obround ? FeatureKind.OBROUND : FeatureKind.ROUNDED_RECTANGLE, Pose.at(0, 0, direction).apply(box.center()),
+        return new Match(obround ? FeatureKind.OBROUND : FeatureKind.ROUNDED_RECTANGLE, Pose.at(0, 0, direction)
+                .apply(box.center()),
                 box.width() >= box.height() ? direction : direction + 90, length, width, obround ? width / 2 : radius);
     }
 }

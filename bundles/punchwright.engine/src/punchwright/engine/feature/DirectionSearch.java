@@ -42,7 +42,8 @@ final class DirectionSearch {
     /** Kind by kind, the nearest first. */
     List<Match> guesses(double mostMm) {
         List<Match> all = new ArrayList<>();
-        for (FeatureKind kind : List.of(FeatureKind.OBROUND, FeatureKind.DOUBLE_FLAT, FeatureKind.SINGLE_FLAT, FeatureKind.ROUNDED_RECTANGLE)) {
+        for (FeatureKind kind : List.of(FeatureKind.OBROUND, FeatureKind.DOUBLE_FLAT, FeatureKind.SINGLE_FLAT,
+                FeatureKind.ROUNDED_RECTANGLE)) {
             List<Rated> rated = new ArrayList<>();
             for (double deg = 0; deg < 360; deg += STEP_DEG) {
                 Match guess = guess(kind, deg);

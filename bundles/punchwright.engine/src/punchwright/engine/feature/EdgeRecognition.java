@@ -19,7 +19,8 @@ final class EdgeRecognition {
         Point middle = s.pointAt(0.5);
         double angle = Angles.normalizeDeg(Math.toDegrees(s.tangentAt(0.5).angleRad()));
         return s instanceof Arc arc
-                ? new Feature(number, FeatureKind.ARC_EDGE, middle, angle, arc.lengthMm(), 0, arc.radiusMm(), null, List.of(s), "")
+                ? new Feature(number, FeatureKind.ARC_EDGE, middle, angle, arc.lengthMm(), 0, arc.radiusMm(), null,
+                List.of(s), "")
                 : new Feature(number, FeatureKind.STRAIGHT_EDGE, middle, angle, s.lengthMm(), 0, 0, null, List.of(s), "");
     }
 }

@@ -58,7 +58,8 @@ public final class FeatureRecognition {
             edges.add(EdgeRecognition.edge(features.size() + edges.size() + 1, s));
         }
         features.addAll(edges);
-        return new FeatureSet(part, shape, features, findings.findings(), OutlineDetails.of(edges, shape.outer()), PatternRecognition.of(features));
+        return new FeatureSet(part, shape, features, findings.findings(), OutlineDetails.of(edges, shape.outer()),
+                PatternRecognition.of(features));
     }
 
     private static Feature opening(int number, Contour drawn, OpeningRecognition openings, FindingCollector findings) {

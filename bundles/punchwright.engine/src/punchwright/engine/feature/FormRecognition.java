@@ -25,11 +25,13 @@ final class FormRecognition {
             Contour outline = new Contour(drawn.path());
             m = openings.recognise(ContourTidy.tidy(outline, joinMm).oriented(true), outline.oriented(true));
         }
-        return new Feature(number, FeatureKind.FORM, m.center(), m.angleDeg(), m.lengthMm(), m.widthMm(), m.cornerRadiusMm(), null,
+        return new Feature(number, FeatureKind.FORM, m.center(), m.angleDeg(), m.lengthMm(), m.widthMm(),
+                m.cornerRadiusMm(), null,
                 drawn.path(), "", drawn.meaning() == LayerMeaning.FORM_UP ? FormDirection.UP : FormDirection.DOWN);
     }
 
     static List<Feature> forms(int first, List<FormContour> drawn, OpeningRecognition openings, double joinMm) {
-        return java.util.stream.IntStream.range(0, drawn.size()).mapToObj(i -> form(first + i, drawn.get(i), openings, joinMm)).toList();
+        return java.util.stream.IntStream.range(0, drawn.size()).mapToObj(i -> form(first + i, drawn.get(i), openings, joinMm))
+                .toList();
     }
 }

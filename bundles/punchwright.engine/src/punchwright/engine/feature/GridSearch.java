@@ -120,7 +120,8 @@ final class GridSearch {
             });
         }
         near.sort((a, b) -> Double.compare(a.norm(), b.norm()));
-        return near.stream().limit(NEIGHBOURS).filter(d -> d.x() > toleranceMm || Math.abs(d.x()) <= toleranceMm && d.y() > 0).toList();
+        return near.stream().limit(NEIGHBOURS).filter(d -> d.x() > toleranceMm || Math.abs(d.x()) <= toleranceMm && d.y() > 0)
+                .toList();
     }
 
     private double firstReach() {
@@ -162,7 +163,8 @@ final class GridSearch {
         return cells;
     }
 
-    private void visit(int from, Point step, int column, int row, Map<Integer, int[]> cells, Deque<Integer> open, boolean[] seen) {
+    private void visit(int from, Point step, int column, int row, Map<Integer, int[]> cells, Deque<Integer> open,
+            boolean[] seen) {
         Point target = features.get(from).center().plus(step);
         index.query(Bounds.EMPTY.including(target).grown(toleranceMm), j -> {
             if (!seen[j]) {

@@ -46,9 +46,9 @@ public final class OpenArea {
     }
 
     /**
-     * Slots with round ends, w wide and l long over all, one for each field of p1 x p2: 100 (w l - (1 - pi / 4) w^2) / (p1 p2), in
-     * per cent. Rows shifted by half have the same share; where the field p1 x p2 holds a second slot in its middle, it is twice
-     * that.
+     * Slots with round ends, w wide and l long over all, one for each field of p1 x p2: 100 (w l - (1 - pi / 4) w^2) / (p1 p2),
+     * in per cent. Rows shifted by half have the same share; where the field p1 x p2 holds a second slot in its middle, it is
+     * twice that.
      *
      * @param p1 across the slots, above w
      * @param p2 along them, above l
@@ -57,12 +57,15 @@ public final class OpenArea {
         check(w, p1);
         check(l, p2);
         if (l < w) {
-            throw new IllegalArgumentException("slot " + l + " mm long and " + w + " mm wide: the length must not be below the width");
+            throw new IllegalArgumentException("slot " + l + " mm long and " + w
+                    + " mm wide: the length must not be below the width");
         }
         return 100 * (w * l - (1 - Math.PI / 4) * w * w) / (p1 * p2);
     }
 
-    /** Hexagons, w across flats, rows staggered by 60 degrees: 100 w^2 / p^2, since hole and field are like hexagons, in per cent. */
+    /**
+     * Hexagons, w across flats, rows staggered by 60 degrees: 100 w^2 / p^2, since hole and field are like hexagons, in per cent.
+     */
     public static double hexagonStaggered60Percent(double w, double p) {
         check(w, p);
         return 100 * w * w / (p * p);
@@ -82,7 +85,8 @@ public final class OpenArea {
 
     private static void check(double w, double p) {
         if (!(p > 0) || !(w >= 0) || w >= p) {
-            throw new IllegalArgumentException("hole " + w + " mm, pitch " + p + " mm: the pitch must be above 0 and above the hole");
+            throw new IllegalArgumentException("hole " + w + " mm, pitch " + p
+                    + " mm: the pitch must be above 0 and above the hole");
         }
     }
 }

@@ -80,7 +80,8 @@ final class OpeningRecognition {
         }
         boolean endsNearlyRound = better.kind() == FeatureKind.ROUNDED_RECTANGLE
                 && better.widthMm() - 2 * better.cornerRadiusMm() < toleranceMm / OBROUND_SHARE;
-        Match obround = endsNearlyRound ? verified(new Match(FeatureKind.OBROUND, better.center(), better.angleDeg(), better.lengthMm(),
+        Match obround = endsNearlyRound
+                ? verified(new Match(FeatureKind.OBROUND, better.center(), better.angleDeg(), better.lengthMm(),
                 better.widthMm(), better.widthMm() / 2), drawn, fit) : null;
         return obround != null ? obround : better;
     }

@@ -161,7 +161,8 @@ final class OutlineDetails {
 
     /** The same with a half circle as its end. */
     private void roundNotch(int i) {
-        boolean inAndOut = at(i - 1) instanceof Line && at(i) instanceof Line && at(i + 1) instanceof Arc && at(i + 2) instanceof Line
+        boolean inAndOut = at(i - 1) instanceof Line && at(i) instanceof Line && at(i + 1) instanceof Arc
+                && at(i + 2) instanceof Line
                 && at(i + 3) instanceof Line && Math.abs(turn(i - 1) - 90) < SQUARE_DEG && Math.abs(turn(i + 2) - 90) < SQUARE_DEG
                 && Math.abs(turn(i)) < TANGENT_DEG && Math.abs(turn(i + 1)) < TANGENT_DEG;
         if (inAndOut && at(i + 1) instanceof Arc arc && Math.abs(Math.toDegrees(arc.sweepRad()) + 180) < TANGENT_DEG) {

@@ -113,8 +113,8 @@ final class PatternRecognition {
                 ring.sort(Comparator.comparingDouble(f -> direction(f, center)));
                 Feature first = ring.get(0);
                 CircleFit fit = CircleFit.of(ring.stream().map(Feature::center).toList());
-                found.add(new Pattern(Pattern.Kind.BOLT_CIRCLE, ring.stream().map(Feature::number).sorted().toList(), fit.center(),
-                        direction(first, fit.center()), 2 * fit.radiusMm(), 0, ring.size(), 1));
+                found.add(new Pattern(Pattern.Kind.BOLT_CIRCLE, ring.stream().map(Feature::number).sorted().toList(),
+                        fit.center(), direction(first, fit.center()), 2 * fit.radiusMm(), 0, ring.size(), 1));
                 rest.removeAll(ring);
             }
         }

@@ -56,8 +56,8 @@ final class SlotMatcher implements OpeningMatcher {
         List<Point> sides = crossings(contour, a.plus(b).times(0.5), b.minus(a).left().unit());
         if (sides.size() == 2 && sides.get(0).plus(sides.get(1)).times(0.5).distance(a.plus(b).times(0.5)) < STRAIGHT_MM) {
             double width = ends.get(0).radiusMm() + ends.get(1).radiusMm();
-            return new Match(FeatureKind.OBROUND, a.plus(b).times(0.5), Math.toDegrees(b.minus(a).angleRad()), a.distance(b) + width, width,
-                    width / 2);
+            return new Match(FeatureKind.OBROUND, a.plus(b).times(0.5), Math.toDegrees(b.minus(a).angleRad()),
+                    a.distance(b) + width, width, width / 2);
         }
         CircleFit line = sides.size() != 2 ? null : CircleFit.of(List.of(a, sides.get(0).plus(sides.get(1)).times(0.5), b));
         return line == null ? null : arcSlot(line, a, b, sides, ends.get(0).radiusMm() + ends.get(1).radiusMm());
@@ -83,7 +83,8 @@ final class SlotMatcher implements OpeningMatcher {
         Point middle = sides.get(0).plus(sides.get(1)).times(0.5).minus(line.center());
         Point armA = a.minus(line.center());
         Point armB = b.minus(line.center());
-        double half = Math.abs(Math.atan2(middle.cross(armA), middle.dot(armA))) + Math.abs(Math.atan2(middle.cross(armB), middle.dot(armB)));
+        double half = Math.abs(Math.atan2(middle.cross(armA), middle.dot(armA)))
+                + Math.abs(Math.atan2(middle.cross(armB), middle.dot(armB)));
         double direction = middle.angleRad();
         return new Match(FeatureKind.ARC_SLOT, line.center().plus(Point.polar(line.radiusMm(), direction)),
                 Math.toDegrees(direction) + 90, line.radiusMm() * half + width, width, line.radiusMm());

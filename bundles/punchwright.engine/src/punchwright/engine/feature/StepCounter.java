@@ -68,6 +68,7 @@ final class StepCounter {
 
     /** Means of the clusters with the most steps, those met first before others of the same count. */
     List<Point> commonest(int most) {
-        return clusters.stream().filter(c -> c.count >= LEAST).sorted((a, b) -> b.count - a.count).limit(most).map(Cluster::mean).toList();
+        return clusters.stream().filter(c -> c.count >= LEAST).sorted((a, b) -> b.count - a.count).limit(most)
+                .map(Cluster::mean).toList();
     }
 }

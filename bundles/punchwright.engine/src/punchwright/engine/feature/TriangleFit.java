@@ -30,7 +30,8 @@ final class TriangleFit {
         }
         List<Point> corners = new ArrayList<>();
         for (Segment side : ideal.segments()) {
-            List<Point> near = drawn.segments().stream().map(Segment::start).filter(p -> p.distance(side.start()) <= reachMm).toList();
+            List<Point> near = drawn.segments().stream().map(Segment::start).filter(p -> p.distance(side.start()) <= reachMm)
+                    .toList();
             if (near.size() != 1) {
                 return null;
             }

@@ -51,7 +51,8 @@ public final class Openings {
         double x = length / 2 - r;
         double y = width / 2 - r;
         if (y < 1e-9 && x > 1e-9) {
-            return withLines(List.of(new Arc(new Point(x, 0), r, -Math.PI / 2, Math.PI), new Arc(new Point(-x, 0), r, Math.PI / 2, Math.PI)));
+            return withLines(List.of(new Arc(new Point(x, 0), r, -Math.PI / 2, Math.PI),
+                    new Arc(new Point(-x, 0), r, Math.PI / 2, Math.PI)));
         }
         Point[] centers = {new Point(x, -y), new Point(x, y), new Point(-x, y), new Point(-x, -y)};
         List<Segment> arcs = new ArrayList<>();
@@ -83,7 +84,8 @@ public final class Openings {
         double low = -Math.asin(Math.min(1, below / r));
         double high = Math.asin(above / r);
         return below >= r ? withLines(List.of(new Arc(Point.ORIGIN, r, Math.PI - high, Math.PI + 2 * high)))
-                : withLines(List.of(new Arc(Point.ORIGIN, r, low, high - low), new Arc(Point.ORIGIN, r, Math.PI - high, high - low)));
+                : withLines(List.of(new Arc(Point.ORIGIN, r, low, high - low),
+                new Arc(Point.ORIGIN, r, Math.PI - high, high - low)));
     }
 
     private static Contour regular(int n, double outRadius, double firstRad) {

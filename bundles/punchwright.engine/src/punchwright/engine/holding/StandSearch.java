@@ -39,7 +39,9 @@ final class StandSearch {
         return rig.needs.size() - needs.size();
     }
 
-    /** At most {@code count} positions that serve every servable need, or null; gives up after {@code visitLimit} looks at a need. */
+    /**
+     * At most {@code count} positions that serve every servable need, or null; gives up after {@code visitLimit} looks at a need.
+     */
     List<Stand> find(int count, long visitLimit) {
         visits = visitLimit;
         stands.clear();

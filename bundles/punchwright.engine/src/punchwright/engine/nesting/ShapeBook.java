@@ -36,7 +36,8 @@ final class ShapeBook {
 
     ShapeBook(List<BoxPart> parts) {
         webMm = parts.stream().mapToDouble(p -> p.part().webMm()).max().orElse(0);
-        parts.forEach(p -> pieces.add(new Piece(List.<double[][]>of(grown(p.part().shape().outer())), p.part().anglesDeg(), HAIR_MM)));
+        parts.forEach(p -> pieces.add(new Piece(List.<double[][]>of(grown(p.part().shape().outer())),
+                p.part().anglesDeg(), HAIR_MM)));
     }
 
     double webMm() {

@@ -52,7 +52,8 @@ final class SheetHits {
             Point at = pose.apply(hit.at());
             double angle = ToolDemand.roundedDeg(pose.applyAngleDeg(hit.angleDeg()));
             ToolUse use = use(op, angle);
-            double set = use.turning() ? AngleFit.canonicalDeg(angle, ToolFootprint.symmetryOrder(use.tool())) : use.setAngleDeg();
+            double set = use.turning() ? AngleFit.canonicalDeg(angle, ToolFootprint.symmetryOrder(use.tool()))
+                    : use.setAngleDeg();
             if (isNew(use, at, set)) {
                 hits.add(new SheetHit(hits.size(), use, at, set, hit.role(), op.number(), placement));
             }

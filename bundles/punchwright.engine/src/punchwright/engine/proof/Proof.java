@@ -14,8 +14,8 @@ public final class Proof {
 
     /** Names of the checks in the order they are made. */
     private static final List<String> CHECKS = List.of("sheet limits", "tools and forces", "holdings", "hits on sheet and reach",
-            "clamps", "parts on sheet", "edges cut and not entered", "micro-joints", "forms made and untouched", "skeleton and loose parts",
-            "double hits");
+            "clamps", "parts on sheet", "edges cut and not entered", "micro-joints", "forms made and untouched",
+            "skeleton and loose parts", "double hits");
 
     private record PunchKey(String tool, double angleDeg) {
     }

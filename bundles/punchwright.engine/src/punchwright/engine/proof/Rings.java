@@ -97,7 +97,8 @@ final class Rings {
     }
 
     private RingForm form(Contour contour, Point anchor, boolean opening) {
-        List<Point> points = Flattening.points(contour, RingForm.chordMm(toleranceMm)).stream().map(p -> p.minus(anchor)).toList();
+        List<Point> points = Flattening.points(contour, RingForm.chordMm(toleranceMm)).stream()
+                .map(p -> p.minus(anchor)).toList();
         return new RingForm(points, opening, toleranceMm);
     }
 }

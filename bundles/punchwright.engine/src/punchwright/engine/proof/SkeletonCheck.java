@@ -124,7 +124,8 @@ final class SkeletonCheck {
         for (double center : last.clampCentersMm()) {
             Geometry clamp = Punch.FACTORY.toGeometry(holding.clampBox(center, last.turned()));
             for (int i = 0; i < pieces.size(); i++) {
-                if (pieces.get(i).getEnvelopeInternal().intersects(clamp.getEnvelopeInternal()) && pieces.get(i).intersects(clamp)) {
+                if (pieces.get(i).getEnvelopeInternal().intersects(clamp.getEnvelopeInternal()) && pieces.get(i)
+                        .intersects(clamp)) {
                     held.add(groups.of(i));
                 }
             }

@@ -106,7 +106,8 @@ final class ToolCheck {
     }
 
     private void angle(Stroke s, List<ToolUse> uses) {
-        boolean set = uses.stream().anyMatch(u -> u.turning() || Symmetry.same(u.tool(), s.hit().angleDeg(), u.setAngleDeg(), 0.01));
+        boolean set = uses.stream()
+                .anyMatch(u -> u.turning() || Symmetry.same(u.tool(), s.hit().angleDeg(), u.setAngleDeg(), 0.01));
         if (!set) {
             report.add(ProofReason.ANGLE, s.at(), s.name(), s.hit().id(), s.punch().tool().name(), s.hit().angleDeg());
         }

@@ -13,9 +13,10 @@ import punchwright.engine.tooling.setup.SetupSolver;
  *
  * <p>Input: the parts with their pieces, and what stands ready. Result: operations of each part, with cost and bound. What is
  * least: pieces times hits, wear and web, and once for the order the changes and the making ready of every tool in its place,
- * insert or by hand. Size, force, turning and number of places, inserts and tools on hand are limits, so that a choice that cannot
- * be loaded is not made. Each part is taken as lying in one direction; where the layout turns parts, the loading decides again.
- * Where no choice finds places for all, each part keeps the choice it would make alone, and the loading says what has no place.
+ * insert or by hand. Size, force, turning and number of places, inserts and tools on hand are limits, so that a choice that
+ * cannot be loaded is not made. Each part is taken as lying in one direction; where the layout turns parts, the loading decides
+ * again. Where no choice finds places for all, each part keeps the choice it would make alone, and the loading says what has no
+ * place.
  */
 public final class OrderChoice {
 
@@ -52,7 +53,8 @@ public final class OrderChoice {
     }
 
     private static List<int[]> alone(List<PartWays> ways, ChoiceWeights weights) {
-        return ways.stream().map(w -> new Selection(w.candidates(), new HitTime(w.job().machine(), weights).changeSeconds(), weights)
+        return ways.stream().map(w -> new Selection(w.candidates(), new HitTime(w.job().machine(), weights)
+                .changeSeconds(), weights)
                 .choose().chosen()).toList();
     }
 }

@@ -19,8 +19,8 @@ import punchwright.engine.tooling.setup.Seating;
  * an order and the loading of places both decide by.
  *
  * <p>Places alike in size, force, turning and what stands in them are one kind. A seat costs the changes to its tool on every
- * sheet and, unless the tool stands there already, making it ready; among equals the smallest, weakest, non-turning place is taken,
- * so that larger ones stay free. By hand is a kind of its own on a machine with one head. Nowhere costs more than all else
+ * sheet and, unless the tool stands there already, making it ready; among equals the smallest, weakest, non-turning place is
+ * taken, so that larger ones stay free. By hand is a kind of its own on a machine with one head. Nowhere costs more than all else
  * together.
  */
 final class SeatModel {
@@ -96,7 +96,8 @@ final class SeatModel {
                 in.add(k);
             }
         }
-        List<Integer> strong = in.stream().filter(k -> kinds.get(k).places().getFirst().forceLimitN() >= h.forceLimitN()).toList();
+        List<Integer> strong = in.stream().filter(k -> kinds.get(k).places().getFirst().forceLimitN() >= h.forceLimitN())
+                .toList();
         if (left > 0 && !in.isEmpty()) {
             addCarrier(h, left, changes(machine.times().toolChangeS()) + readiness.loadSeconds(), strong.isEmpty() ? in : strong,
                     Set.of());

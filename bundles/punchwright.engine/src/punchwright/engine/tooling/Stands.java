@@ -41,7 +41,8 @@ final class Stands {
         boolean one = Double.isNaN(impossible) && settings.size() == 1;
         UsedTool used = new UsedTool(tool, List.copyOf(anglesDeg), hits, forceN);
         List<List<Stand>> ways = new ArrayList<>();
-        if (!one && tool.freedom() == AngleFreedom.ANY && seats.fitting(ToolFootprint.circumscribedDiameterMm(tool), forceN * reserve)
+        if (!one && tool.freedom() == AngleFreedom.ANY && seats.fitting(ToolFootprint.circumscribedDiameterMm(tool),
+                forceN * reserve)
                 .stream().anyMatch(Seat::turns)) {
             ways.add(List.of(Stand.alone(used, 0, true, reserve)));
         }

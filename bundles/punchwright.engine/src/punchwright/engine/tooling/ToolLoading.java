@@ -27,8 +27,8 @@ public final class ToolLoading {
     private static final int MOST_NODES = 2000;
 
     /**
-     * Where nobody says what making ready takes: a holder is worth using before a tool is set by hand, and not while there are places
-     * for all. An estimate between a change by hand and an automatic one.
+     * Where nobody says what making ready takes: a holder is worth using before a tool is set by hand, and not while there are
+     * places for all. An estimate between a change by hand and an automatic one.
      */
     private static final Readiness ONE_SHEET = new Readiness(List.of(), 20, 1);
 

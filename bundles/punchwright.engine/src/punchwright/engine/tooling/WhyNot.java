@@ -65,8 +65,8 @@ final class WhyNot {
 
     private Finding form(Feature feature, String subject) {
         if (feature.form().isEmpty()) {
-            return Finding.at(feature.center(), ToolingReason.FORM_UNNAMED, subject, FeatureNames.what(feature), feature.center().x(),
-                    feature.center().y());
+            return Finding.at(feature.center(), ToolingReason.FORM_UNNAMED, subject, FeatureNames.what(feature),
+                    feature.center().x(), feature.center().y());
         }
         return job.tools().stream().filter(t -> t.shape().name().equalsIgnoreCase(feature.form())).map(limits::refusal)
                 .filter(f -> f != null).findFirst().map(f -> about(f, subject, feature))
@@ -76,7 +76,8 @@ final class WhyNot {
     /** A tool that the engineer forbids is no error by itself; a feature that stays unmade for it is. */
     private static Finding about(Finding refusal, String subject, Feature feature) {
         if (!refusal.isError()) {
-            return Finding.at(feature.center(), ToolingReason.NEEDS_FORBIDDEN, subject, refusal.subject(), FeatureNames.what(feature));
+            return Finding.at(feature.center(), ToolingReason.NEEDS_FORBIDDEN, subject, refusal.subject(),
+                    FeatureNames.what(feature));
         }
         return new Finding(refusal.reason(), subject + ", tool " + refusal.subject(), refusal.arguments(), feature.center());
     }

@@ -18,7 +18,10 @@ import punchwright.model.work.WorkPackage.Literals;
 /** Rules for the shapes of parts that are given by numbers. */
 final class ShapeRules {
 
-    /** Front panels of racks [IEC 60297-3-100 and EIA-310, from memory]: width, one unit, and what a panel is lower than its units. */
+    /**
+     * Front panels of racks [IEC 60297-3-100 and EIA-310, from memory]: width, one unit, and what a panel is lower than its
+     * units.
+     */
     private static final double RACK_WIDTH_MM = 482.6;
     private static final double RACK_UNIT_MM = 44.45;
     private static final double RACK_GAP_MM = 0.8;

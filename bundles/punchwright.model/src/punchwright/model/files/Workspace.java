@@ -229,8 +229,8 @@ public final class Workspace implements AutoCloseable {
     }
 
     /**
-     * Reads the file of a plan without making it part of the workspace. May be called on any thread, since it touches nothing that is
-     * loaded.
+     * Reads the file of a plan without making it part of the workspace. May be called on any thread, since it touches nothing
+     * that is loaded.
      */
     public PlanFile readPlan(String id) throws WorkspaceException {
         Path file = paths.fileFor(WorkspacePaths.PLANS, id, WorkspacePaths.PLAN_ENDING);
@@ -251,12 +251,13 @@ public final class Workspace implements AutoCloseable {
     }
 
     /**
-     * Writes a plan that was made from a second reading of this folder, and reads it again. May be called on any thread; a plan that
-     * stands there is replaced, its file stays under the name with .bak added.
+     * Writes a plan that was made from a second reading of this folder, and reads it again. May be called on any thread; a plan
+     * that stands there is replaced, its file stays under the name with .bak added.
      */
     public PlanFile storePlan(Plan plan) throws WorkspaceException {
         requireWriting();
-        WorkspaceResource resource = resources.apart(paths.fileFor(WorkspacePaths.PLANS, plan.getId(), WorkspacePaths.PLAN_ENDING));
+        WorkspaceResource resource =
+                resources.apart(paths.fileFor(WorkspacePaths.PLANS, plan.getId(), WorkspacePaths.PLAN_ENDING));
         resource.getContents().add(plan);
         resource.replaceOnSave();
         resource.saveIfChanged();

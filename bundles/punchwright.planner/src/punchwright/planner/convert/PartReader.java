@@ -63,7 +63,8 @@ public final class PartReader {
             throw new InputException(Finding.of(InputReason.PART_WITHOUT_MATERIAL, describe(part), describe(part)));
         }
         return new PartDemand(part.getId(), describe(part), shape(part), forms(part),
-                MaterialReader.read(part.getMaterial()), part.getThicknessMm(), pieces, anglesDeg(part.getGrain()), wishes(part), drawnForms(part));
+                MaterialReader.read(part.getMaterial()), part.getThicknessMm(), pieces, anglesDeg(part.getGrain()), wishes(part),
+                drawnForms(part));
     }
 
     /** Grain of the part along the sheet's length, which is the rolling direction of a sheet in stock. */

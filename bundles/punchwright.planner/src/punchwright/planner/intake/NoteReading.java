@@ -27,7 +27,8 @@ public final class NoteReading {
             + "|(?<![\\d.,])" + FIGURE + "\\s*mm\\s*(?:thk|thick|dick|stark)(?!\\p{L})",
                     Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     private static final Pattern QUANTITY = Pattern.compile(
-            "(?<![\\p{L}\\d])(?:qty|quantity|pcs|pieces|stk|st\u00fcck|st\u00fcckzahl|anzahl|menge)\\s*[.:=]?\\s*(\\d{1,6})(?![.,]?\\d)"
+            "(?<![\\p{L}\\d])(?:qty|quantity|pcs|pieces|stk|st\u00fcck|st\u00fcckzahl|anzahl|menge)"
+            + "\\s*[.:=]?\\s*(\\d{1,6})(?![.,]?\\d)"
             + "|(?<![\\p{L}\\d.,])(\\d{1,6})\\s*(?:x\\b|off\\b|pcs|pieces|stk|st\u00fcck)(?!\\s*\\d)",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 

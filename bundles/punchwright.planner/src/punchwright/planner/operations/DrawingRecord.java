@@ -47,7 +47,8 @@ final class DrawingRecord {
         record.put("layers", layers(made.layers()));
         record.put("notCut", NotCutRecord.of(made));
         record.put("parts", parts(readings.file(), made));
-        record.put("texts", made.texts().stream().map(t -> named("text", t.text(), "x", t.place().x(), "y", t.place().y(), "heightMm",
+        record.put("texts", made.texts().stream()
+                .map(t -> named("text", t.text(), "x", t.place().x(), "y", t.place().y(), "heightMm",
                 t.heightMm(), "angleDeg", t.angleDeg(), "layer", t.layer())).toList());
         record.put("centreMarks", made.centreMarks().stream().map(c -> named("x", c.place().x(), "y", c.place().y(), "layer",
                 c.layer())).toList());
@@ -73,8 +74,8 @@ final class DrawingRecord {
     }
 
     private static Map<String, Object> unit(UnitChoice u) {
-        return named("source", lower(u.source()), "ground", lower(u.ground()), "doubtful", u.isDoubtful(), "widthUnits", u.widthUnits(),
-                "heightUnits", u.heightUnits());
+        return named("source", lower(u.source()), "ground", lower(u.ground()), "doubtful", u.isDoubtful(), "widthUnits",
+                u.widthUnits(), "heightUnits", u.heightUnits());
     }
 
     static String lower(Enum<?> constant) {
@@ -82,17 +83,18 @@ final class DrawingRecord {
     }
 
     private static Map<String, Object> asDrawn(DrawnMeasure d) {
-        return named("closedLoops", d.closedLoops(), "openChains", d.openChains(), "circleDiametersMm", d.circleDiametersMm(), "areaMm2",
-                d.areaMm2(), "cutLengthMm", d.cutLengthMm());
+        return named("closedLoops", d.closedLoops(), "openChains", d.openChains(), "circleDiametersMm",
+                d.circleDiametersMm(), "areaMm2", d.areaMm2(), "cutLengthMm", d.cutLengthMm());
     }
 
     private static Map<String, Object> afterRepairs(DrawingResult d) {
-        return named("closedLoops", d.loops().size(), "openChains", d.openChains().size(), "circleDiametersMm", d.circleDiametersMm(),
-                "areaMm2", d.areaMm2(), "cutLengthMm", d.cutLengthMm());
+        return named("closedLoops", d.loops().size(), "openChains", d.openChains().size(), "circleDiametersMm",
+                d.circleDiametersMm(), "areaMm2", d.areaMm2(), "cutLengthMm", d.cutLengthMm());
     }
 
     private static Map<String, Object> visible(DrawingResult d) {
-        List<LayerUse> shown = d.layers().stream().filter(l -> l.meaning() == punchwright.engine.drawing.LayerMeaning.CUT).toList();
+        List<LayerUse> shown = d.layers().stream().filter(l -> l.meaning() == punchwright.engine.drawing.LayerMeaning.CUT)
+                .toList();
         return named("cutEntities", shown.stream().mapToInt(LayerUse::curves).sum(), "cutLengthMm",
                 shown.stream().mapToDouble(LayerUse::lengthMm).sum(), "closedLoops", d.drawn().closedLoops());
     }
@@ -108,9 +110,11 @@ final class DrawingRecord {
     /** A layer whose curves differ in look counts under the meaning that most of them have. */
     private static Map<String, Object> layer(List<LayerUse> looks) {
         LayerUse most = looks.stream().reduce((a, b) -> b.curves() > a.curves() ? b : a).orElseThrow();
-        LayerState state = looks.stream().map(LayerUse::state).filter(s -> s != LayerState.INVISIBLE).findFirst().orElse(LayerState.SHOWN);
+        LayerState state = looks.stream().map(LayerUse::state).filter(s -> s != LayerState.INVISIBLE).findFirst()
+                .orElse(LayerState.SHOWN);
         return named("state", lower(state), "meaning", lower(most.meaning()), "cutEntities",
-                looks.stream().mapToInt(LayerUse::curves).sum(), "cutLengthMm", looks.stream().mapToDouble(LayerUse::lengthMm).sum());
+                looks.stream().mapToInt(LayerUse::curves).sum(), "cutLengthMm", looks.stream()
+                .mapToDouble(LayerUse::lengthMm).sum());
     }
 
     private static List<Map<String, Object>> parts(String file, DrawingResult d) {

@@ -36,7 +36,8 @@ final class PartRecord {
     }
 
     private static Map<String, Object> feature(Feature f, Integer pattern) {
-        Map<String, Object> feature = DrawingRecord.named("number", f.number(), "kind", DrawingRecord.lower(f.kind()), "x", f.center().x(),
+        Map<String, Object> feature = DrawingRecord.named("number", f.number(), "kind", DrawingRecord.lower(f.kind()), "x",
+                f.center().x(),
                 "y", f.center().y(), "angleDeg", f.angleDeg(), "lengthMm", f.lengthMm(), "widthMm", f.widthMm(), "cornerRadiusMm",
                 f.cornerRadiusMm());
         if (pattern != null) {
@@ -46,13 +47,14 @@ final class PartRecord {
     }
 
     private static Map<String, Object> pattern(int number, Pattern p) {
-        return DrawingRecord.named("number", number, "kind", DrawingRecord.lower(p.kind()), "features", p.features(), "x", p.origin().x(),
+        return DrawingRecord.named("number", number, "kind", DrawingRecord.lower(p.kind()), "features", p.features(), "x",
+                p.origin().x(),
                 "y", p.origin().y(), "angleDeg", p.angleDeg(), "pitchMm", p.pitchMm(), "rowPitchMm", p.rowPitchMm(), "columns",
                 p.columns(), "rows", p.rows());
     }
 
     private static Map<String, Object> detail(OutlineDetail d) {
-        return DrawingRecord.named("kind", DrawingRecord.lower(d.kind()), "edges", d.edges(), "x", d.place().x(), "y", d.place().y(),
-                "lengthMm", d.lengthMm(), "depthMm", d.depthMm(), "radiusMm", d.radiusMm());
+        return DrawingRecord.named("kind", DrawingRecord.lower(d.kind()), "edges", d.edges(), "x", d.place().x(), "y",
+                d.place().y(), "lengthMm", d.lengthMm(), "depthMm", d.depthMm(), "radiusMm", d.radiusMm());
     }
 }

@@ -11,7 +11,9 @@ import org.eclipse.emf.ecore.EObject;
 
 import punchwright.engine.planning.PlanRequest;
 
-/** One number for all that a plan was made from: the engine's request, the rates and the order; the same inputs, the same number. */
+/**
+ * One number for all that a plan was made from: the engine's request, the rates and the order; the same inputs, the same number.
+ */
 final class InputsDigest {
 
     private InputsDigest() {

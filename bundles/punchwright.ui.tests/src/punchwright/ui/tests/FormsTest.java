@@ -57,7 +57,8 @@ class FormsTest {
     void everyListIsContained() {
         for (ShopKind kind : ShopKind.values()) {
             for (String list : kind.lists()) {
-                assertTrue(kind.type().getEStructuralFeature(list) instanceof EReference r && r.isContainment() && r.isMany(), list);
+                assertTrue(kind.type().getEStructuralFeature(list) instanceof EReference r && r.isContainment()
+                        && r.isMany(), list);
             }
         }
     }

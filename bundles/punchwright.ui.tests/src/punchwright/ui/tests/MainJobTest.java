@@ -130,7 +130,8 @@ class MainJobTest {
 
     @Test
     void aRecordInUseStaysAndItsUsersAreNamed() {
-        assertEquals(1, Uses.of(session.workspace().library().getMaterials().get(0)).stream().filter(u -> u.contains("Base plate")).count());
+        assertEquals(1, Uses.of(session.workspace().library().getMaterials().get(0)).stream()
+                .filter(u -> u.contains("Base plate")).count());
         assertFalse(new Edits(session.fileOf(tool("r4"))).remove(session.workspace().library().getMaterials()));
         assertTrue(new Edits(session.fileOf(tool("r4"))).remove(List.of(tool("r4"))));
     }
@@ -163,7 +164,8 @@ class MainJobTest {
         library(tool);
         type(Ui.field(shell(), "lengthMm", Text.class), "-3");
         assertEquals(-3, tool.getLengthMm());
-        Ui.until("a finding on the tool", () -> findings.findings().table().tabText(findings.findings().table().shown()).contains("Round 12"));
+        Ui.until("a finding on the tool", () -> findings.findings().table().tabText(findings.findings().table().shown())
+                .contains("Round 12"));
         Ui.picture("finding");
     }
 
@@ -198,7 +200,8 @@ class MainJobTest {
         Ui.closeWhenOpen(Texts.of("export.title"));
         Exporting.start(Ui.window(), session.workspace().orders().get(0));
         Path out = folder.resolve("out");
-        Ui.until("the workbooks", () -> Files.exists(out.resolve("cost-roll-up-O-1.xlsx")) && Files.exists(out.resolve("process-sheet-O-1-north.xlsx")));
+        Ui.until("the workbooks", () -> Files.exists(out.resolve("cost-roll-up-O-1.xlsx"))
+                && Files.exists(out.resolve("process-sheet-O-1-north.xlsx")));
         Ui.until("the end of the job", () -> Job.getJobManager().find(Background.FAMILY).length == 0);
         Ui.settle();
     }
@@ -210,7 +213,8 @@ class MainJobTest {
         int py = editor.canvas().view().py(layout.getHits().get(number).getYMm());
         Ui.click(editor.canvas(), px, py);
         assertEquals(number, editor.canvas().selected());
-        assertTrue(editor.statusText().contains(layout.getHits().get(number).getToolUse().getTool().getName()), editor.statusText());
+        assertTrue(editor.statusText().contains(layout.getHits().get(number).getToolUse().getTool().getName()),
+                editor.statusText());
     }
 
     private PlanEditor plan() {

@@ -139,7 +139,8 @@ class OperationsTest {
     @Test
     void aPinnedAlternativeIsChosenKeptAndTakenBack() throws IOException {
         page.lines().select(holes());
-        Way other = page.ways().shown().stream().filter(w -> !w.way().chosen() && w.way().tools().size() == 1).findFirst().orElseThrow();
+        Way other = page.ways().shown().stream().filter(w -> !w.way().chosen() && w.way().tools().size() == 1).findFirst()
+                .orElseThrow();
         String name = other.tools();
         page.ways().control().notifyListeners(SWT.FocusIn, new Event());
         page.ways().select(other);

@@ -27,14 +27,18 @@ import punchwright.ui.sheet.Viewport;
 /** Geometry of the pictures against textbook formulas, and the time a full sheet takes. */
 class PictureTest {
 
-    /** Areas by the formulas of plane geometry (any mathematical handbook): circle, square, hexagon over flats, equilateral triangle. */
+    /**
+     * Areas by the formulas of plane geometry (any mathematical handbook): circle, square, hexagon over flats, equilateral
+     * triangle.
+     */
     @TestFactory
     Stream<DynamicTest> outlineOfAToolHasTheAreaOfItsShape() {
         return Stream.of(new Section(ToolShape.ROUND, 10, 0, 0, 78.5398), new Section(ToolShape.SQUARE, 10, 0, 0, 100),
                 new Section(ToolShape.RECTANGLE, 30, 5, 0, 150), new Section(ToolShape.OBROUND, 30, 10, 0, 278.5398),
                 new Section(ToolShape.HEXAGON, 10, 0, 0, 86.6025), new Section(ToolShape.TRIANGLE, 10, 0, 0, 43.3013),
                 new Section(ToolShape.RECTANGLE, 20, 10, 2, 196.5664), new Section(ToolShape.DOUBLE_FLAT, 20, 10, 0, 191.3223),
-                new Section(ToolShape.SINGLE_FLAT, 20, 15, 0, 252.7408)).map(s -> DynamicTest.dynamicTest(s.toString(), () -> check(s)));
+                new Section(ToolShape.SINGLE_FLAT, 20, 15, 0, 252.7408))
+                .map(s -> DynamicTest.dynamicTest(s.toString(), () -> check(s)));
     }
 
     private record Section(ToolShape shape, double length, double width, double radius, double areaMm2) {
@@ -46,7 +50,8 @@ class PictureTest {
         tool.setLengthMm(section.length());
         tool.setWidthMm(section.width());
         tool.setCornerRadiusMm(section.radius());
-        assertEquals(section.areaMm2(), area(ToolOutlines.single(tool)), section.areaMm2() * 0.003, "chords lose less than 0.3 %");
+        assertEquals(section.areaMm2(), area(ToolOutlines.single(tool)), section.areaMm2() * 0.003,
+                "chords lose less than 0.3 %");
     }
 
     private static double area(Outline outline) {
@@ -84,7 +89,8 @@ class PictureTest {
         for (int i = 0; i < group.size(); i++) {
             inside[0] += group.x(i) >= 400 && group.x(i) <= 900 && group.y(i) >= 200 && group.y(i) <= 700 ? 1 : 0;
         }
-        group.within(400, 200, 900, 700, i -> found[0] += group.x(i) >= 400 && group.x(i) <= 900 && group.y(i) >= 200 && group.y(i) <= 700 ? 1 : 0);
+        group.within(400, 200, 900, 700, i -> found[0] += group.x(i) >= 400 && group.x(i) <= 900 && group.y(i) >= 200
+                && group.y(i) <= 700 ? 1 : 0);
         assertTrue(inside[0] > 0);
         assertEquals(inside[0], found[0]);
     }
@@ -108,7 +114,8 @@ class PictureTest {
             shell.setSize(1200, 700);
             SheetCanvas canvas = new SheetCanvas(shell, "Sheet");
             shell.open();
-            List<HitGroup> groups = java.util.stream.IntStream.rangeClosed(1, 10).mapToObj(b -> hits(b, 5000, 2500, 1250)).toList();
+            List<HitGroup> groups = java.util.stream.IntStream.rangeClosed(1, 10)
+                    .mapToObj(b -> hits(b, 5000, 2500, 1250)).toList();
             canvas.setScene(new Scene(2500, 1250, List.of(), groups, List.of(), List.of(), List.of()));
             long best = Long.MAX_VALUE;
             for (int run = 0; run < 4; run++) {

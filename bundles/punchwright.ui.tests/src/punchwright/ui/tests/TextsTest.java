@@ -98,7 +98,8 @@ class TextsTest {
         }
         for (Ink ink : Ink.values()) {
             String value = ink.plain().red + "," + ink.plain().green + "," + ink.plain().blue;
-            assertTrue(Pattern.compile("id=\"" + Pattern.quote(ink.key()) + "\"[^>]*value=\"" + value + "\"").matcher(plugin).find(), ink.key());
+            assertTrue(Pattern.compile("id=\"" + Pattern.quote(ink.key()) + "\"[^>]*value=\"" + value + "\"").matcher(plugin)
+                    .find(), ink.key());
         }
     }
 

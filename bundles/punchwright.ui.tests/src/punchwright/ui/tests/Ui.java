@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
@@ -26,6 +27,7 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 
+import punchwright.ui.job.Background;
 import punchwright.ui.job.OpenWorkspace;
 import punchwright.ui.session.Session;
 
@@ -33,6 +35,10 @@ import punchwright.ui.session.Session;
 final class Ui {
 
     private static final int WAIT_SECONDS = 90;
+    /** A window that never rests, with a bar of progress in it, is settled after this time. */
+    private static final int SETTLED_MS = 300;
+    /** Longer than the delays after which a page is worked out or a picture is drawn fine (at most 120 ms). */
+    private static final int REST_MS = 140;
 
     private Ui() {
     }
@@ -59,22 +65,36 @@ final class Ui {
         assertTrue(condition.getAsBoolean(), "waited " + WAIT_SECONDS + " s for: " + what);
     }
 
-    /** Lets the window work off what is queued. */
+    /** Lets the window work off what is queued, until it and the jobs have rested longer than any delay of a picture. */
     static void settle() {
         Display display = Display.getCurrent();
-        long end = System.nanoTime() + 300_000_000L;
-        while (System.nanoTime() < end) {
-            if (!display.readAndDispatch()) {
-                display.timerExec(20, () -> { });
-                display.sleep();
+        long now = System.nanoTime();
+        long end = now + SETTLED_MS * 1_000_000L;
+        long busy = now;
+        while (now < end && now < busy + REST_MS * 1_000_000L) {
+            boolean worked = display.readAndDispatch();
+            if (!worked) {
+                pause();
             }
+            now = System.nanoTime();
+            busy = worked || Job.getJobManager().find(Background.FAMILY).length > 0 ? now : busy;
+        }
+    }
+
+    /** A timer that wakes the display would count as work of the window. */
+    private static void pause() {
+        try {
+            Thread.sleep(5);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
     /** Opens a workspace as a person does, and waits for it. */
     static Session open(Path folder) {
         OpenWorkspace.open(window(), folder);
-        until("workspace " + folder, () -> Session.current().filter(s -> s.folder().equals(folder.toAbsolutePath().normalize())).isPresent());
+        until("workspace " + folder, () -> Session.current().filter(s -> s.folder().equals(folder.toAbsolutePath().normalize()))
+                .isPresent());
         settle();
         return Session.current().orElseThrow();
     }

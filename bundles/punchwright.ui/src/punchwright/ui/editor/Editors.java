@@ -30,7 +30,8 @@ public final class Editors {
         }
         EObject root = EcoreUtil.getRootContainer(object);
         try {
-            IEditorPart editor = window.getActivePage().openEditor(new FileInput(root), idFor(root), true, IWorkbenchPage.MATCH_INPUT);
+            IEditorPart editor = window.getActivePage().openEditor(new FileInput(root), idFor(root), true,
+                    IWorkbenchPage.MATCH_INPUT);
             if (editor instanceof FileEditor fileEditor) {
                 if (object != root) {
                     fileEditor.reveal(object);

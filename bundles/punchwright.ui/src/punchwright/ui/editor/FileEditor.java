@@ -18,7 +18,10 @@ import punchwright.ui.session.OpenFile;
 import punchwright.ui.session.Session;
 import punchwright.ui.text.Texts;
 
-/** What all editors share: undo, redo, save, revert and dirty state from the file's command stack; an error instead of a dead editor. */
+/**
+ * What all editors share: undo, redo, save, revert and dirty state from the file's command stack; an error instead of a dead
+ * editor.
+ */
 public abstract class FileEditor extends EditorPart {
 
     private OpenFile file;

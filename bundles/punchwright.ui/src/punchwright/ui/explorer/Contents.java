@@ -32,7 +32,8 @@ final class Contents {
 
     List<Node> places() {
         return List.of(shop(), parts(), orders(), files("plans", WorkspacePaths.PLANS, ".pwplan", Icons.PLAN),
-                files("drawings", WorkspacePaths.DRAWINGS, ".dxf", Icons.DRAWING), files("sheets", WorkspacePaths.OUT, ".xlsx", Icons.WORKBOOK));
+                files("drawings", WorkspacePaths.DRAWINGS, ".dxf", Icons.DRAWING),
+                files("sheets", WorkspacePaths.OUT, ".xlsx", Icons.WORKBOOK));
     }
 
     private Node shop() {
@@ -48,13 +49,15 @@ final class Contents {
 
     private Node parts() {
         Node parts = new Node(null, "parts", Texts.of("place.parts"), Icons.PART, null);
-        session.workspace().items().stream().sorted(Comparator.comparing(Contents::label, Natural::compare)).forEach(item -> add(parts, item));
+        session.workspace().items().stream().sorted(Comparator.comparing(Contents::label, Natural::compare))
+                .forEach(item -> add(parts, item));
         return parts;
     }
 
     private Node orders() {
         Node orders = new Node(null, "orders", Texts.of("place.orders"), Icons.ORDER, null);
-        session.workspace().orders().stream().sorted(Comparator.comparing(Contents::label, Natural::compare)).forEach(o -> add(orders, o));
+        session.workspace().orders().stream().sorted(Comparator.comparing(Contents::label, Natural::compare))
+                .forEach(o -> add(orders, o));
         return orders;
     }
 

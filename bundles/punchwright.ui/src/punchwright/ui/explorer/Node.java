@@ -11,7 +11,8 @@ import org.eclipse.emf.ecore.EObject;
 import punchwright.ui.theme.Icons;
 
 /**
- * One line of the explorer. Two nodes of the same key are the same line, whatever they show, so that the tree stays open over a refresh.
+ * One line of the explorer. Two nodes of the same key are the same line, whatever they show, so that the tree stays open over a
+ * refresh.
  */
 final class Node {
 

@@ -25,8 +25,8 @@ public record FindingRow(int rank, String code, String origin, String subject, S
     /** A finding of a plan; {@code origin} names the plan. */
     public static FindingRow of(Finding finding, String origin) {
         EObject target = finding.getSubjectObject() != null ? finding.getSubjectObject() : finding.eContainer();
-        return new FindingRow(2 - finding.getSeverity().getValue(), finding.getCode(), origin, finding.getSubject(), finding.getMessage(),
-                finding.getRemedy(), target, "", finding.isLocated() ? finding.getXMm() : Double.NaN,
+        return new FindingRow(2 - finding.getSeverity().getValue(), finding.getCode(), origin, finding.getSubject(),
+                finding.getMessage(), finding.getRemedy(), target, "", finding.isLocated() ? finding.getXMm() : Double.NaN,
                 finding.isLocated() ? finding.getYMm() : Double.NaN);
     }
 

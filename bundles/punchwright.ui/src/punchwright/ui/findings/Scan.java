@@ -24,8 +24,8 @@ import punchwright.ui.session.Session;
 import punchwright.ui.text.Texts;
 
 /**
- * Collects the findings of a workspace, gravest first. The rules look at the model's own objects, which belong to the UI thread, so the work is
- * done there in small pieces between which the window works; a new scan or a change ends the one before.
+ * Collects the findings of a workspace, gravest first. The rules look at the model's own objects, which belong to the UI thread,
+ * so the work is done there in small pieces between which the window works; a new scan or a change ends the one before.
  */
 final class Scan {
 

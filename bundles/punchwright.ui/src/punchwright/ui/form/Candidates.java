@@ -15,7 +15,10 @@ import punchwright.model.shop.ShopPackage;
 import punchwright.ui.session.Session;
 import punchwright.ui.table.Natural;
 
-/** What a reference may point to: objects of its type in the library and among the items; places only of the machine that is edited. */
+/**
+ * What a reference may point to: objects of its type in the library and among the items; places only of the machine that is
+ * edited.
+ */
 public final class Candidates {
 
     private Candidates() {

@@ -20,8 +20,8 @@ import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Icons;
 
 /**
- * The list of contained objects below a form: places of a machine, lives of a tool. Enter or a double click opens the line as a small form;
- * Delete removes it.
+ * The list of contained objects below a form: places of a machine, lives of a tool. Enter or a double click opens the line as a
+ * small form; Delete removes it.
  */
 public final class ChildList {
 

@@ -23,7 +23,9 @@ public final class Edits {
         this.file = file;
     }
 
-    /** Sets a value in one object or in several at once; makes a missing contained object first. Says whether something changed. */
+    /**
+     * Sets a value in one object or in several at once; makes a missing contained object first. Says whether something changed.
+     */
     public boolean set(List<? extends EObject> objects, Field field, Object value) {
         List<EObject> holders = new ArrayList<>();
         for (EObject object : objects) {

@@ -89,7 +89,8 @@ abstract class FieldControl {
             super(field, host);
             boolean notes = "notes".equals(field.feature().getName());
             boolean figure = field.feature().getEType() != EcorePackage.Literals.ESTRING && !field.feature().isMany();
-            text = new Text(parent, SWT.BORDER | (notes ? SWT.MULTI | SWT.WRAP | SWT.V_SCROLL : SWT.SINGLE) | (figure ? SWT.RIGHT : SWT.LEFT));
+            text = new Text(parent, SWT.BORDER | (notes ? SWT.MULTI | SWT.WRAP | SWT.V_SCROLL : SWT.SINGLE) | (figure ? SWT.RIGHT
+                    : SWT.LEFT));
             text.addModifyListener(e -> typed());
             text.addListener(SWT.DefaultSelection, e -> commit());
             text.addListener(SWT.FocusOut, e -> commit());

@@ -75,7 +75,8 @@ public final class Fields {
         boolean figure = !feature.isMany() && (feature.getEType() == EcorePackage.Literals.EDOUBLE
                 || feature.getEType() == EcorePackage.Literals.EINT);
         if (!figure) {
-            return new Column<>(header, width, SWT.LEFT, o -> cell(feature, o.eGet(feature)), o -> cell(feature, o.eGet(feature)));
+            return new Column<>(header, width, SWT.LEFT, o -> cell(feature, o.eGet(feature)),
+                    o -> cell(feature, o.eGet(feature)));
         }
         int decimals = parts.length > 1 ? Integer.parseInt(parts[1]) : 0;
         return new Column<>(header, width, SWT.RIGHT, o -> Numbers.fixed(((Number) o.eGet(feature)).doubleValue(), decimals),

@@ -23,8 +23,8 @@ import punchwright.ui.session.OpenFile;
 import punchwright.ui.text.Texts;
 
 /**
- * The form of one kind of object: a field for every value with its unit, in groups; below the heading the verdict of the model's rules,
- * also while a person types. The form follows every change of the object, by whomever.
+ * The form of one kind of object: a field for every value with its unit, in groups; below the heading the verdict of the model's
+ * rules, also while a person types. The form follows every change of the object, by whomever.
  */
 public final class ObjectForm extends Composite {
 

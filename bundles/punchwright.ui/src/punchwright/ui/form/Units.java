@@ -14,8 +14,10 @@ public final class Units {
     /** The unit; empty where there is none. */
     public static String of(EStructuralFeature feature, String currency) {
         boolean figure = feature instanceof EAttribute a
-                && (a.getEAttributeType() == EcorePackage.Literals.EDOUBLE || a.getEAttributeType() == EcorePackage.Literals.EINT);
-        return figure ? punchwright.model.names.Units.of(feature.getName()).replace(punchwright.model.names.Units.MONEY, currency) : "";
+                && (a.getEAttributeType() == EcorePackage.Literals.EDOUBLE
+                || a.getEAttributeType() == EcorePackage.Literals.EINT);
+        return figure ? punchwright.model.names.Units.of(feature.getName()).replace(punchwright.model.names.Units.MONEY, currency)
+                : "";
     }
 
     /** A label with its unit, as a table's header shows it: "Travel X [mm]". */

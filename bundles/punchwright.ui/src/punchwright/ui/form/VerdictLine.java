@@ -13,7 +13,9 @@ import punchwright.ui.table.Accessibles;
 import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Icons;
 
-/** One line above a form: the gravest verdict with its remedy, and how many more there are. Always as high, so that nothing jumps. */
+/**
+ * One line above a form: the gravest verdict with its remedy, and how many more there are. Always as high, so that nothing jumps.
+ */
 final class VerdictLine extends Composite {
 
     private static final Icons[] SIGNS = { Icons.ERROR, Icons.WARNING, Icons.NOTE };
@@ -43,7 +45,8 @@ final class VerdictLine extends Composite {
         sign.setImage(SIGNS[first.rank()].image());
         String word = Texts.of("severity." + first.rank());
         String more = verdicts.size() > 1 ? "  " + Texts.of("form.more", verdicts.size() - 1) : "";
-        words.setText(word + (first.code().isEmpty() ? "" : " " + first.code()) + ": " + first.message() + " " + first.remedy() + more);
+        words.setText(word + (first.code().isEmpty() ? "" : " " + first.code()) + ": " + first.message() + " "
+                + first.remedy() + more);
         words.setToolTipText(words.getText());
     }
 }

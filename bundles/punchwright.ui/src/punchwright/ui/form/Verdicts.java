@@ -29,8 +29,8 @@ public final class Verdicts {
 
     private static Verdict verdict(Violation v) {
         Locale locale = Locale.getDefault();
-        return new Verdict(2 - v.severity().getValue(), v.code(), Names.of(v.object(), locale), v.message(locale), v.remedy(locale), v.object(),
-                v.feature() == null ? "" : v.feature().getName());
+        return new Verdict(2 - v.severity().getValue(), v.code(), Names.of(v.object(), locale), v.message(locale),
+                v.remedy(locale), v.object(), v.feature() == null ? "" : v.feature().getName());
     }
 
     /** Verdicts on an object as it would be with a value that is still being typed. The object itself is not touched. */

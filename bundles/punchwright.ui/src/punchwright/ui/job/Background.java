@@ -13,8 +13,8 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
 
 /**
- * Long work beside the window: a job with progress and cancel whose result is handed over on the UI thread. An error becomes one message; a
- * cancelled job changes nothing.
+ * Long work beside the window: a job with progress and cancel whose result is handed over on the UI thread. An error becomes one
+ * message; a cancelled job changes nothing.
  *
  * @param <T> the result
  */

@@ -31,7 +31,8 @@ public final class Exporting {
         Path folder = session.folder();
         String orderId = order.getId();
         Background.start(Texts.of("job.export", order.getNumber()),
-                monitor -> ShopOperations.run("export", folder, List.of(orderId), Map.of(), monitor, Background.TICKS), outcome -> tell(window, outcome));
+                monitor -> ShopOperations.run("export", folder, List.of(orderId), Map.of(), monitor, Background.TICKS),
+                outcome -> tell(window, outcome));
     }
 
     private static void tell(IWorkbenchWindow window, Outcome outcome) {
@@ -43,7 +44,8 @@ public final class Exporting {
         }
         String names = files.stream().map(f -> f.getFileName().toString()).collect(Collectors.joining("\n"));
         int answer = MessageDialog.open(MessageDialog.INFORMATION, window.getShell(), Texts.of("export.title"),
-                Texts.of("export.done", files.get(0).getParent(), names), 0, Texts.of("export.openFolder"), IDialogConstants.CLOSE_LABEL);
+                Texts.of("export.done", files.get(0).getParent(), names), 0, Texts.of("export.openFolder"),
+                IDialogConstants.CLOSE_LABEL);
         if (answer == 0) {
             Program.launch(files.get(0).getParent().toString());
         }

@@ -92,7 +92,8 @@ public final class NewRecords {
         String name = root instanceof Named named ? named.getName() : "";
         List<String> users = Uses.of(root);
         if (!users.isEmpty()) {
-            MessageDialog.openInformation(window.getShell(), Texts.of("remove.title"), Texts.of("remove.used", name, String.join(", ", users)));
+            MessageDialog.openInformation(window.getShell(), Texts.of("remove.title"),
+                    Texts.of("remove.used", name, String.join(", ", users)));
             return;
         }
         if (MessageDialog.openConfirm(window.getShell(), Texts.of("remove.title"), Texts.of("remove.ask", name))) {

@@ -110,7 +110,8 @@ public final class OpenWorkspace {
         if (session.dirtyFiles().isEmpty()) {
             return true;
         }
-        String names = String.join(", ", session.dirtyFiles().stream().map(OpenFile::path).map(p -> p.getFileName().toString()).toList());
+        String names = String.join(", ", session.dirtyFiles().stream().map(OpenFile::path)
+                .map(p -> p.getFileName().toString()).toList());
         int answer = MessageDialog.open(MessageDialog.QUESTION, window.getShell(), Texts.of("save.first.title"),
                 Texts.of("save.first", names), 0, Texts.of("save.first.yes"), IDialogConstants.CANCEL_LABEL);
         if (answer != 0) {

@@ -42,8 +42,8 @@ public final class Planning {
             throws IOException {
         List<Plan> plans = new ArrayList<>();
         for (String machine : machines) {
-            plans.addAll(ShopOperations.run("plan", workspace.paths().root(), List.of(order), Map.of("machine", machine, "trial", "true"),
-                    monitor, Background.TICKS / machines.size()).plans());
+            plans.addAll(ShopOperations.run("plan", workspace.paths().root(), List.of(order),
+                    Map.of("machine", machine, "trial", "true"), monitor, Background.TICKS / machines.size()).plans());
         }
         if (monitor.isCanceled()) {
             throw new OperationCanceledException();

@@ -31,7 +31,8 @@ final class ShopOperations {
      *
      * @param ticks how many of the monitor's ticks it may use up
      */
-    static Outcome run(String name, Path workspace, List<String> words, Map<String, String> options, IProgressMonitor monitor, int ticks)
+    static Outcome run(String name, Path workspace, List<String> words, Map<String, String> options,
+            IProgressMonitor monitor, int ticks)
             throws IOException {
         Operations registry = new Operations(new Workbooks(), version());
         try {

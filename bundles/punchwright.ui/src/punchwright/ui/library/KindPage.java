@@ -34,7 +34,9 @@ import punchwright.ui.table.DataTable;
 import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Icons;
 
-/** One kind of the shop's records: the table with its filter on the left, picture and form of the selected record on the right. */
+/**
+ * One kind of the shop's records: the table with its filter on the left, picture and form of the selected record on the right.
+ */
 final class KindPage extends Composite {
 
     private final ShopKind kind;

@@ -17,7 +17,10 @@ import punchwright.ui.editor.FileEditor;
 import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Icons;
 
-/** The shop's library: one tab for each kind of record, and one for rates and revisions. Tabs are filled when they are first shown. */
+/**
+ * The shop's library: one tab for each kind of record, and one for rates and revisions. Tabs are filled when they are first
+ * shown.
+ */
 public final class LibraryEditor extends FileEditor {
 
     /** The identifier in plugin.xml. */
@@ -46,7 +49,8 @@ public final class LibraryEditor extends FileEditor {
 
     private void fill(TabItem tab) {
         if (tab.getControl() == null) {
-            tab.setControl(tab == shopTab ? new ShopPage(folder, file()) : new KindPage(folder, (ShopKind) tab.getData(), file()));
+            tab.setControl(tab == shopTab ? new ShopPage(folder, file())
+                    : new KindPage(folder, (ShopKind) tab.getData(), file()));
         }
     }
 

@@ -36,7 +36,10 @@ import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Icons;
 
-/** The machines in use, each with its plan for the order when there is one: state, sheets, time, cost. Here is planned and exported. */
+/**
+ * The machines in use, each with its plan for the order when there is one: state, sheets, time, cost. Here is planned and
+ * exported.
+ */
 public final class MachineChoice extends Composite {
 
     private static final double SECONDS_PER_MINUTE = 60;
@@ -93,8 +96,8 @@ public final class MachineChoice extends Composite {
                 Column.text("col.state", 110, l -> l.plan().map(p -> Texts.of(p.status())).orElse(Texts.of("order.notPlanned"))),
                 Column.count("col.sheets", 70, l -> l.count(PlanSummary::sheets)),
                 Column.number("col.minutes", 90, 1, l -> l.of(p -> p.timeS() / SECONDS_PER_MINUTE)),
-                new Column<>(Texts.of("col.cost", currency), 110, SWT.RIGHT, l -> l.plan().map(p -> Numbers.fixed(p.cost(), 2)).orElse(""),
-                        l -> l.of(PlanSummary::cost)),
+                new Column<>(Texts.of("col.cost", currency), 110, SWT.RIGHT, l -> l.plan().map(p -> Numbers.fixed(p.cost(), 2))
+                .orElse(""), l -> l.of(PlanSummary::cost)),
                 Column.count("col.errors", 70, l -> l.count(PlanSummary::errors)),
                 Column.count("col.warnings", 90, l -> l.count(PlanSummary::warnings)),
                 Column.text("col.whyNot", 420, l -> l.plan().map(PlanSummary::firstError).orElse("")));
@@ -123,7 +126,8 @@ public final class MachineChoice extends Composite {
         List<Machine> machines = machines();
         List<Path> files = machines.stream().map(m -> folder.resolve(PlanNames.id(order, m) + ".pwplan")).toList();
         int turn = ++refreshed;
-        Background.start(Texts.of("job.skim", order.getNumber()), monitor -> files.stream().map(PlanSummary::read).toList(), summaries -> {
+        Background.start(Texts.of("job.skim", order.getNumber()), monitor -> files.stream().map(PlanSummary::read).toList(),
+                summaries -> {
             if (!isDisposed() && turn == refreshed) {
                 show(machines, summaries);
             }

@@ -31,7 +31,8 @@ public final class OrderEditor extends FileEditor {
         SashForm sash = new SashForm(parent, SWT.VERTICAL);
         String currency = Session.current().map(s -> s.workspace().library()).map(Library::getCurrency).orElse("");
         SashForm above = new SashForm(sash, SWT.HORIZONTAL);
-        form = new ObjectForm(above, List.of(Fields.group("group.general", WorkPackage.Literals.ORDER, "name", "id", "number", "customer",
+        form = new ObjectForm(above,
+                List.of(Fields.group("group.general", WorkPackage.Literals.ORDER, "name", "id", "number", "customer",
                 "received", "dueDate", "state", "notes")), currency);
         EReference lines = WorkPackage.Literals.ORDER__LINES;
         ObjectForm wanted = new ObjectForm(above, List.of(), currency);

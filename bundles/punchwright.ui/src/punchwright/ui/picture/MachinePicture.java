@@ -15,7 +15,10 @@ import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Ink;
 import punchwright.ui.theme.Inks;
 
-/** A machine: on the left what the axes reach, with the clamps on their carriage; on the right the places with the sizes they take. */
+/**
+ * A machine: on the left what the axes reach, with the clamps on their carriage; on the right the places with the sizes they
+ * take.
+ */
 final class MachinePicture {
 
     private static final int MARGIN = 40;

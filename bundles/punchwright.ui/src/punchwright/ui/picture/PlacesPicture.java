@@ -14,7 +14,9 @@ import punchwright.ui.sheet.Pen;
 import punchwright.ui.theme.Ink;
 import punchwright.ui.theme.Inks;
 
-/** The places of a machine seen from above: round the carrier of a turret, else in rows; those that are loaded have a second ring. */
+/**
+ * The places of a machine seen from above: round the carrier of a turret, else in rows; those that are loaded have a second ring.
+ */
 public final class PlacesPicture {
 
     private final Machine machine;
@@ -76,7 +78,8 @@ public final class PlacesPicture {
             Pen.thin(gc, Ink.GRAPHITE);
             sketch.circle(x, y, Math.max(place.getMaxToolDiameterMm(), 8) * 0.8, false);
         }
-        String name = place.getName() == null || place.getName().length() > 4 ? Integer.toString(place.getIndexPosition()) : place.getName();
+        String name = place.getName() == null || place.getName().length() > 4 ? Integer.toString(place.getIndexPosition())
+                : place.getName();
         if (gc.textExtent(name).x < sketch.view().length(Math.max(place.getMaxToolDiameterMm(), 8)) + 4) {
             gc.setForeground(Inks.of(Ink.GRAPHITE));
             sketch.words(name, x, y);

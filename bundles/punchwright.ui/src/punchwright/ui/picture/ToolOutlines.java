@@ -95,7 +95,9 @@ public final class ToolOutlines {
         return line.outline();
     }
 
-    /** A circle of the length as diameter with one flat below, or flats below and above; the width is the height over the flats. */
+    /**
+     * A circle of the length as diameter with one flat below, or flats below and above; the width is the height over the flats.
+     */
     private static Outline flats(double diameter, double height, boolean both) {
         double r = diameter / 2;
         double flatAt = both ? height / 2 : height - r;

@@ -19,8 +19,8 @@ import punchwright.ui.theme.Ink;
 import punchwright.ui.theme.Inks;
 
 /**
- * A tool: on the left its section to scale with centre lines and dimensions, on the right the cutting edge enlarged with the gap between
- * punch and die, or the form from the side.
+ * A tool: on the left its section to scale with centre lines and dimensions, on the right the cutting edge enlarged with the gap
+ * between punch and die, or the form from the side.
  */
 final class ToolPicture {
 

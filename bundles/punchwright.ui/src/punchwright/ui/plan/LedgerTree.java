@@ -21,12 +21,13 @@ import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
 
 /**
- * The ledger: the cost of each line and lot as a tree. Every figure opens to what it is made of, down to the inputs, with its formula and the
- * source it comes from. Branches are filled when they are opened, since a figure may be used in many places.
+ * The ledger: the cost of each line and lot as a tree. Every figure opens to what it is made of, down to the inputs, with its
+ * formula and the source it comes from. Branches are filled when they are opened, since a figure may be used in many places.
  */
 final class LedgerTree {
 
-    private static final String[] COLUMNS = { "col.costItem 300", "col.value 110", "col.unit 60", "col.formula 260", "col.source 280" };
+    private static final String[] COLUMNS = { "col.costItem 300", "col.value 110", "col.unit 60", "col.formula 260",
+            "col.source 280" };
 
     private final Tree tree;
     private final Map<String, CostItem> figures = new LinkedHashMap<>();
@@ -58,7 +59,8 @@ final class LedgerTree {
         for (LotCost cost : plan.getCosts()) {
             TreeItem item = new TreeItem(tree, SWT.NONE);
             String name = cost.getLine() == null || cost.getLine().getItem() == null ? "" : cost.getLine().getItem().getName();
-            item.setText(new String[] { Texts.of("plan.lot", name, cost.getQuantity()), Numbers.fixed(cost.getTotal(), 2), currency,
+            item.setText(new String[] { Texts.of("plan.lot", name, cost.getQuantity()),
+                    Numbers.fixed(cost.getTotal(), 2), currency,
                 Texts.of("plan.perPiece", Numbers.fixed(cost.getPerPiece(), 2), currency), "" });
             if (cost.getRoot() != null) {
                 parts(cost.getRoot()).forEach(child -> add(item, child));
@@ -71,7 +73,8 @@ final class LedgerTree {
     private void add(TreeItem parent, CostItem cost) {
         TreeItem item = new TreeItem(parent, SWT.NONE);
         boolean money = cost.getUnit() == null || cost.getUnit().isBlank() || cost.getUnit().equals(currency);
-        item.setText(new String[] { text(cost.getLabel()), money ? Numbers.fixed(cost.getValue(), 2) : Numbers.plain(rounded(cost.getValue())),
+        item.setText(new String[] { text(cost.getLabel()), money ? Numbers.fixed(cost.getValue(), 2)
+                : Numbers.plain(rounded(cost.getValue())),
             money ? currency : cost.getUnit(), text(cost.getFormula()), text(cost.getSource()) });
         item.setData(cost);
         if (!parts(cost).isEmpty()) {

@@ -59,7 +59,8 @@ final class PlanColumns {
     }
 
     private static String clearance(ToolUse use) {
-        return use.getClearanceMm() <= 0 ? "" : Numbers.fixed(use.getClearanceMm(), 2) + " (" + Numbers.fixed(use.getClearanceWantedMm(), 2) + ")";
+        return use.getClearanceMm() <= 0 ? "" : Numbers.fixed(use.getClearanceMm(), 2) + " ("
+                + Numbers.fixed(use.getClearanceWantedMm(), 2) + ")";
     }
 
     private static String force(ToolUse use) {

@@ -86,7 +86,8 @@ public final class PlanEditor extends FileEditor {
         layout = chosen;
         tabs.show(chosen);
         Plan plan = plan();
-        PartShapes shapes = new PartShapes(Session.current().orElseThrow().workspace().paths(), Session.current().orElseThrow().layerRules());
+        PartShapes shapes = new PartShapes(Session.current().orElseThrow().workspace().paths(), Session.current().orElseThrow()
+                .layerRules());
         status.setText(Texts.of("plan.drawing"));
         Background.start(Texts.of("job.picture", plan.getName()), monitor -> new SceneBuilder(plan, chosen, shapes::of).build(),
                 this::picture);
@@ -106,8 +107,8 @@ public final class PlanEditor extends FileEditor {
                 marks.add(SceneBuilder.mark(finding));
             }
         }
-        return new Scene(scene.lengthMm(), scene.widthMm(), scene.parts(), scene.groups(), scene.holdings(), scene.joints(), marks,
-                scene.lines());
+        return new Scene(scene.lengthMm(), scene.widthMm(), scene.parts(), scene.groups(), scene.holdings(),
+                scene.joints(), marks, scene.lines());
     }
 
     private void hitSelected(int number) {

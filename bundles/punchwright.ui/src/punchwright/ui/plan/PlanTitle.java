@@ -21,6 +21,7 @@ final class PlanTitle {
 
     /** Currency of the library that the plan's machine stands in. */
     static String currency(Plan plan) {
-        return plan.getMachine() != null && plan.getMachine().eContainer() instanceof Library library ? library.getCurrency() : "";
+        return plan.getMachine() != null && plan.getMachine().eContainer() instanceof Library library
+                ? library.getCurrency() : "";
     }
 }

@@ -65,8 +65,8 @@ final class SceneBuilder {
         Map<ToolUse, HitGroup.Builder> builders = new LinkedHashMap<>();
         for (ToolUse use : ((SheetJob) layout.eContainer()).getToolUses()) {
             if (use.getTool() != null) {
-                builders.put(use, new HitGroup.Builder(use.getBalloon(), use.getTool().getName(), ToolOutlines.single(use.getTool()),
-                        ToolOutlines.roundDiameter(use.getTool())));
+                builders.put(use, new HitGroup.Builder(use.getBalloon(), use.getTool().getName(),
+                        ToolOutlines.single(use.getTool()), ToolOutlines.roundDiameter(use.getTool())));
             }
         }
         List<Holding> holdings = layout.getHoldings();
@@ -78,7 +78,8 @@ final class SceneBuilder {
             }
             number++;
         }
-        return builders.values().stream().map(b -> b.build(layout.getLengthMm(), layout.getWidthMm())).filter(g -> g.size() > 0).toList();
+        return builders.values().stream().map(b -> b.build(layout.getLengthMm(), layout.getWidthMm()))
+                .filter(g -> g.size() > 0).toList();
     }
 
     private List<Scene.Hold> holds() {

@@ -49,7 +49,8 @@ final class SheetBar extends Composite {
             }
         }
         sheets.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> chosen()));
-        holdings.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> onHolding.accept(holdings.getSelectionIndex() - 1)));
+        holdings.addSelectionListener(SelectionListener.widgetSelectedAdapter(e ->
+                onHolding.accept(holdings.getSelectionIndex() - 1)));
     }
 
     private Combo combo(String key, int width) {

@@ -17,8 +17,8 @@ import punchwright.model.files.Workspace;
 import punchwright.model.files.WorkspaceException;
 
 /**
- * One file of the workspace as it is edited: one command stack, shared by every editor that shows the file. To be used on the UI thread
- * only.
+ * One file of the workspace as it is edited: one command stack, shared by every editor that shows the file. To be used on the UI
+ * thread only.
  */
 public final class OpenFile {
 

@@ -37,7 +37,8 @@ public final class BalloonCells {
         gc.setAntialias(SWT.ON);
         int x = cell.x + WIDTH_PX / 2 + 4;
         for (String number : text.split(", *")) {
-            ScenePainter.balloon(gc, Integer.parseInt(number), x, cell.y + cell.height / 2, Math.min(cell.height - 2, LARGEST_PX));
+            ScenePainter.balloon(gc, Integer.parseInt(number), x, cell.y + cell.height / 2,
+                    Math.min(cell.height - 2, LARGEST_PX));
             x += WIDTH_PX;
         }
     }

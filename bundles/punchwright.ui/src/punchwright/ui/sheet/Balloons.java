@@ -8,8 +8,9 @@ import java.util.List;
 import org.eclipse.swt.graphics.Rectangle;
 
 /**
- * Where the reference balloons of the tools stand: in a row above the sheet, leaders to one hit of each tool, in the order of the hits
- * from left to right so that no two leaders cross (ISO 6433: references in rows or columns outside the outlines, leaders not crossing).
+ * Where the reference balloons of the tools stand: in a row above the sheet, leaders to one hit of each tool, in the order of the
+ * hits from left to right so that no two leaders cross (ISO 6433: references in rows or columns outside the outlines, leaders not
+ * crossing).
  */
 final class Balloons {
 
@@ -41,7 +42,8 @@ final class Balloons {
         List<int[]> anchors = new ArrayList<>();
         for (int g = 0; g < scene.groups().size(); g++) {
             HitGroup group = scene.groups().get(g);
-            int hit = shown.tool() > 0 && shown.tool() != group.balloon() ? -1 : highest(group, shown.holding(), anchors, scene, view, window);
+            int hit = shown.tool() > 0 && shown.tool() != group.balloon()
+                    ? -1 : highest(group, shown.holding(), anchors, scene, view, window);
             if (hit >= 0) {
                 anchors.add(new int[] { g, hit });
             }
@@ -73,7 +75,8 @@ final class Balloons {
     }
 
     /** The hit in sight nearest to the upper edge, and among like ones the one farthest from the leaders already set. */
-    private static int highest(HitGroup group, int holdingShown, List<int[]> taken, Scene scene, Viewport view, Rectangle window) {
+    private static int highest(HitGroup group, int holdingShown, List<int[]> taken, Scene scene, Viewport view,
+            Rectangle window) {
         int best = -1;
         double bestScore = -Double.MAX_VALUE;
         for (int i = 0; i < group.size(); i++) {

@@ -4,8 +4,8 @@ package punchwright.ui.sheet;
 import java.util.function.IntConsumer;
 
 /**
- * All hits of one tool on a layout, in the order of the run, sorted into the cells of a grid so that those in sight are found without
- * looking at the rest. Coordinates mm, angles degrees.
+ * All hits of one tool on a layout, in the order of the run, sorted into the cells of a grid so that those in sight are found
+ * without looking at the rest. Coordinates mm, angles degrees.
  */
 public final class HitGroup {
 

@@ -59,7 +59,8 @@ final class HitPainter {
             gc.setLineDash(dash);
         }
         Stamp stamp = sizePx < DOT_BELOW_PX ? dots(sizePx, line)
-                : sizePx < LINE_FROM_PX ? outlines(group, line, false) : outlines(group, counts ? Inks.mixed(ink, Ink.PAPER, 0.35) : null, true);
+                : sizePx < LINE_FROM_PX ? outlines(group, line, false) : outlines(group, counts ? Inks.mixed(ink, Ink.PAPER, 0.35)
+                : null, true);
         double reach = group.outline().radius();
         double minX = view.x(window.x) - reach;
         double maxX = view.x(window.x + window.width) + reach;

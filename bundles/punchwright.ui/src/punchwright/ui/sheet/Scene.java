@@ -15,15 +15,15 @@ import java.util.List;
  * @param marks     places of findings
  * @param lines     what a drawing shows beside the edges of parts
  */
-public record Scene(double lengthMm, double widthMm, List<Piece> parts, List<HitGroup> groups, List<Hold> holdings, List<Joint> joints,
-        List<Mark> marks, DrawnLines lines) {
+public record Scene(double lengthMm, double widthMm, List<Piece> parts, List<HitGroup> groups, List<Hold> holdings,
+        List<Joint> joints, List<Mark> marks, DrawnLines lines) {
 
     /** Nothing to show. */
     public static final Scene EMPTY = new Scene(0, 0, List.of(), List.of(), List.of(), List.of(), List.of());
 
     /** A sheet with what is made on it. */
-    public Scene(double lengthMm, double widthMm, List<Piece> parts, List<HitGroup> groups, List<Hold> holdings, List<Joint> joints,
-            List<Mark> marks) {
+    public Scene(double lengthMm, double widthMm, List<Piece> parts, List<HitGroup> groups, List<Hold> holdings,
+            List<Joint> joints, List<Mark> marks) {
         this(lengthMm, widthMm, parts, groups, holdings, joints, marks, DrawnLines.NONE);
     }
 

@@ -21,9 +21,9 @@ import punchwright.ui.theme.Ink;
 import punchwright.ui.theme.Inks;
 
 /**
- * The picture of a sheet: pan with the left button or the arrow keys, zoom with the wheel or + and -, 0 or Home shows all, a click selects a
- * hit, Page Down and Page Up step through the run. What is drawn is kept as an image; while a large sheet is moved, the kept image is
- * moved and the drawing follows when the hand rests.
+ * The picture of a sheet: pan with the left button or the arrow keys, zoom with the wheel or + and -, 0 or Home shows all, a
+ * click selects a hit, Page Down and Page Up step through the run. What is drawn is kept as an image; while a large sheet is
+ * moved, the kept image is moved and the drawing follows when the hand rests.
  */
 public final class SheetCanvas extends Canvas {
 
@@ -331,7 +331,8 @@ public final class SheetCanvas extends Canvas {
     }
 
     private void selection(GC gc) {
-        scene.parts().stream().filter(p -> p.number() == selectedPiece && selectedPiece > 0 && !p.contours().isEmpty()).forEach(p -> {
+        scene.parts().stream().filter(p -> p.number() == selectedPiece && selectedPiece > 0 && !p.contours().isEmpty())
+                .forEach(p -> {
             Pen.thick(gc, Ink.ACCENT);
             gc.setLineWidth(3);
             gc.drawPolygon(LinePainter.pixels(view, p.contours().get(0)));
@@ -420,7 +421,8 @@ public final class SheetCanvas extends Canvas {
         if (click && scene.groups().isEmpty() && scene.lengthMm() <= 0) {
             chooseInDrawing(e);
         } else if (click) {
-            choose(Pick.hit(scene, view, view.x(e.x), view.y(e.y), shown.holding()).map(f -> f.group().number(f.hit())).orElse(-1));
+            choose(Pick.hit(scene, view, view.x(e.x), view.y(e.y), shown.holding()).map(f -> f.group().number(f.hit()))
+                    .orElse(-1));
         }
     }
 

@@ -7,7 +7,9 @@ import org.eclipse.swt.graphics.GC;
 import punchwright.ui.theme.Ink;
 import punchwright.ui.theme.Inks;
 
-/** Signs of findings in a picture: octagon for an error, triangle for a warning, circle for a note. Shape first, colour second. */
+/**
+ * Signs of findings in a picture: octagon for an error, triangle for a warning, circle for a note. Shape first, colour second.
+ */
 final class Signs {
 
     private static final Ink[] INKS = { Ink.ERROR, Ink.WARNING, Ink.NOTE };

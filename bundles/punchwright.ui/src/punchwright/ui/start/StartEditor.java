@@ -101,7 +101,8 @@ public final class StartEditor extends EditorPart {
         heading("start.recent", JFaceResources.BANNER_FONT);
         for (Path folder : Recent.folders()) {
             if (Files.isDirectory(folder)) {
-                link(String.valueOf(folder.getFileName()), String.valueOf(folder.getParent()), () -> OpenWorkspace.open(window(), folder));
+                link(String.valueOf(folder.getFileName()), String.valueOf(folder.getParent()),
+                        () -> OpenWorkspace.open(window(), folder));
             }
         }
     }

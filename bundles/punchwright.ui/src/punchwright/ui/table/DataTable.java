@@ -23,8 +23,8 @@ import org.eclipse.swt.widgets.TableItem;
 
 
 /**
- * A native table over rows of any number: cells are asked for when they are shown. Sorts by a click on a header, filters by words, copies
- * as tab text that a spreadsheet reads, keeps the selection over a refresh.
+ * A native table over rows of any number: cells are asked for when they are shown. Sorts by a click on a header, filters by
+ * words, copies as tab text that a spreadsheet reads, keeps the selection over a refresh.
  *
  * @param <T> the row
  */

@@ -22,7 +22,8 @@ final class TableMemory {
     /** Takes the kept state over, when it fits the table, and keeps what a person changes from now on. */
     static void bind(Table table, String name) {
         IEclipsePreferences node = InstanceScope.INSTANCE.getNode("punchwright.ui/tables");
-        String key = name + "/" + Arrays.stream(table.getColumns()).map(TableColumn::getText).collect(Collectors.joining("|")).hashCode();
+        String key = name + "/" + Arrays.stream(table.getColumns()).map(TableColumn::getText).collect(Collectors.joining("|"))
+                .hashCode();
         restore(table, node.get(key, ""));
         Runnable keep = () -> node.put(key, state(table));
         for (TableColumn column : table.getColumns()) {
@@ -32,7 +33,8 @@ final class TableMemory {
     }
 
     private static String state(Table table) {
-        String widths = Arrays.stream(table.getColumns()).map(c -> Integer.toString(c.getWidth())).collect(Collectors.joining(","));
+        String widths = Arrays.stream(table.getColumns()).map(c -> Integer.toString(c.getWidth()))
+                .collect(Collectors.joining(","));
         return widths + ";" + Arrays.stream(table.getColumnOrder()).mapToObj(Integer::toString).collect(Collectors.joining(","));
     }
 

@@ -4,8 +4,8 @@ package punchwright.ui.theme;
 import org.eclipse.swt.graphics.RGB;
 
 /**
- * The named colours of pictures and states. Each is a colour definition of the workbench theme under the same key, so that a theme or a
- * person can change it; the value here is what stands when no theme does.
+ * The named colours of pictures and states. Each is a colour definition of the workbench theme under the same key, so that a
+ * theme or a person can change it; the value here is what stands when no theme does.
  */
 public enum Ink {
     /** Ground of every picture. */

@@ -36,7 +36,8 @@ public final class AdviceDrafts {
 
     /** Whether it would be a record of its own: a tool or a holder that is not owned. */
     public static boolean isRecord(Addition addition) {
-        return addition.kind() == AdditionKind.TOOL && addition.tool().freeContour() == null || addition.kind() == AdditionKind.HOLDER;
+        return addition.kind() == AdditionKind.TOOL && addition.tool().freeContour() == null
+                || addition.kind() == AdditionKind.HOLDER;
     }
 
     /** Adds the record as one step of undo; returns it, or null when it is no record of its own. */
@@ -73,7 +74,8 @@ public final class AdviceDrafts {
         tool.getDieClearancesMm().addAll(t.clearancesTotalMm());
         shear(t, tool);
         tool.setFormHeightMm(Math.abs(t.formHeightMm()));
-        tool.setFormDirection(t.formHeightMm() > 0 ? FormDirection.UP : t.formHeightMm() < 0 ? FormDirection.DOWN : FormDirection.NONE);
+        tool.setFormDirection(t.formHeightMm() > 0 ? FormDirection.UP : t.formHeightMm() < 0 ? FormDirection.DOWN
+                : FormDirection.NONE);
         t.cluster().forEach(p -> {
             var at = SHOP.createClusterPosition();
             at.setXMm(p.x());

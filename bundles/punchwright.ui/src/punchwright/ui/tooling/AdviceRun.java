@@ -58,7 +58,8 @@ final class AdviceRun {
         stop();
         int mine = turn;
         Display display = Display.getCurrent();
-        running = Background.start(Texts.of("job.advise"), monitor -> advise(folder, timesPerYear, new Told(monitor, display, share -> {
+        running = Background.start(Texts.of("job.advise"),
+                monitor -> advise(folder, timesPerYear, new Told(monitor, display, share -> {
             if (mine == turn) {
                 step.accept(share);
             }
@@ -94,9 +95,10 @@ final class AdviceRun {
 
     private static Result advise(Path folder, double timesPerYear, Progress progress) throws IOException {
         try (Workspace workspace = Workspace.open(folder, Workspace.Access.READ)) {
-            List<Machine> machines = workspace.library().getMachines().stream().filter(m -> m.getStatus() == ItemStatus.IN_USE).toList();
-            OrderBook.Reading reading = new OrderBook(workspace.library(), workspace.paths()).read(workspace.orders(), machines, timesPerYear,
-                    AdviceOptions.USUAL);
+            List<Machine> machines = workspace.library().getMachines().stream()
+                    .filter(m -> m.getStatus() == ItemStatus.IN_USE).toList();
+            OrderBook.Reading reading = new OrderBook(workspace.library(), workspace.paths())
+                    .read(workspace.orders(), machines, timesPerYear, AdviceOptions.USUAL);
             return new Result(Advisor.advise(reading.job(), progress), reading.findings());
         } catch (CancelledException e) {
             throw new OperationCanceledException();

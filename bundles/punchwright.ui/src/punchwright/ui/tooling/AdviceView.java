@@ -2,9 +2,7 @@
 package punchwright.ui.tooling;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -23,17 +21,11 @@ import org.eclipse.ui.part.ViewPart;
 
 import punchwright.engine.advice.Addition;
 import punchwright.engine.advice.Advice;
-import punchwright.engine.advice.MadePossible;
-import punchwright.engine.advice.OrderToday;
-import punchwright.engine.advice.PartSaving;
 import punchwright.engine.advice.Recommendation;
 import punchwright.engine.finding.Finding;
 import punchwright.model.shop.Library;
 import punchwright.ui.editor.Editors;
-import punchwright.ui.findings.FindingRow;
-import punchwright.ui.findings.FindingTable;
 import punchwright.ui.job.OpenWorkspace;
-import punchwright.ui.picture.PictureCanvas;
 import punchwright.ui.session.Session;
 import punchwright.ui.table.Accessibles;
 import punchwright.ui.table.DataTable;
@@ -57,11 +49,7 @@ public final class AdviceView extends ViewPart {
     private TabFolder rankings;
     private DataTable<Recommendation> ranking;
     private DataTable<Recommendation> enabling;
-    private DataTable<PartSaving> parts;
-    private DataTable<MadePossible> possible;
-    private DataTable<OrderToday> today;
-    private FindingTable findings;
-    private PictureCanvas picture;
+    private AdviceDetails details;
     private Session shown;
 
     @Override
@@ -72,21 +60,11 @@ public final class AdviceView extends ViewPart {
         SashForm sash = new SashForm(body, SWT.HORIZONTAL);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         rankings = new TabFolder(sash, SWT.TOP);
-        ranking = new DataTable<>(rankings, Texts.of("advice.ranking"), AdviceColumns.ranking(currency()));
-        enabling = new DataTable<>(rankings, Texts.of("advice.enabling"), AdviceColumns.ranking(currency()));
+        ranking = new DataTable<>(rankings, Texts.of("advice.ranking"), AdviceColumns.ranking(OpenShop.currency()));
+        enabling = new DataTable<>(rankings, Texts.of("advice.enabling"), AdviceColumns.ranking(OpenShop.currency()));
         tab(rankings, "advice.saves", ranking.control());
         tab(rankings, "advice.enables", enabling.control());
-        TabFolder details = new TabFolder(sash, SWT.TOP);
-        parts = new DataTable<>(details, Texts.of("advice.parts"), AdviceColumns.parts(currency()));
-        possible = new DataTable<>(details, Texts.of("advice.possible"), AdviceColumns.POSSIBLE);
-        picture = new PictureCanvas(details);
-        today = new DataTable<>(details, Texts.of("advice.today"), AdviceColumns.today(currency()));
-        findings = new FindingTable(details);
-        tab(details, "advice.parts", parts.control());
-        tab(details, "advice.possible", possible.control());
-        tab(details, "advice.picture", picture);
-        tab(details, "advice.today", today.control());
-        tab(details, "place.findings", findings.table().control());
+        details = new AdviceDetails(sash, OpenShop.currency());
         sash.setWeights(56, 44);
         for (DataTable<Recommendation> table : List.of(ranking, enabling)) {
             table.onSelect(this::selected);
@@ -127,14 +105,11 @@ public final class AdviceView extends ViewPart {
         return button;
     }
 
-    private static void tab(TabFolder folder, String key, Control control) {
+    /** A tab with its text and what it shows. */
+    static void tab(TabFolder folder, String key, Control control) {
         TabItem item = new TabItem(folder, SWT.NONE);
         item.setText(Texts.of(key));
         item.setControl(control);
-    }
-
-    private static String currency() {
-        return Session.current().map(s -> s.workspace().library()).map(Library::getCurrency).orElse("");
     }
 
     /** Another workspace: what was advised is no longer about what is open. */
@@ -201,27 +176,18 @@ public final class AdviceView extends ViewPart {
     public void show(Advice advice, List<Finding> input) {
         ranking.setRows(advice == null ? List.of() : advice.ranking());
         enabling.setRows(advice == null ? List.of() : advice.enabling());
-        today.setRows(advice == null ? List.of() : advice.today());
-        findings.table().setRows(advice == null ? List.of() : Stream.concat(input.stream(), advice.findings().stream())
-                .map(AdviceView::row).toList());
+        details.show(advice, input);
         if (advice != null) {
-            status.setText(Texts.of("advice.done", Numbers.fixed(advice.perYear(), 0), currency(), advice.additions(), advice.workedOut(),
-                    advice.choices()));
+            status.setText(Texts.of("advice.done", Numbers.fixed(advice.perYear(), 0), OpenShop.currency(), advice.additions(),
+                    advice.workedOut(), advice.choices()));
             ranking.markOnly(advice.ranking().stream().limit(1).toList());
             enabling.markOnly(advice.enabling().stream().limit(1).toList());
         }
         selected(current().first());
     }
 
-    private static FindingRow row(Finding f) {
-        return new FindingRow(OperationColumns.rank(f), f.code(), Texts.of("view.advice"), f.subject(), f.message(Locale.getDefault()),
-                f.remedy(Locale.getDefault()), null, "", Double.NaN, Double.NaN);
-    }
-
     private void selected(Recommendation r) {
-        parts.setRows(r == null ? List.of() : r.parts());
-        possible.setRows(r == null ? List.of() : r.makesPossible());
-        picture.show(r == null ? null : AdviceDrafts.record(r.addition()));
+        details.select(r);
         draft.setEnabled(r != null && AdviceDrafts.isRecord(r.addition()));
     }
 

@@ -75,9 +75,11 @@ final class FeatureLines {
             return "#" + ways.features().get(0).number();
         }
         Feature f = ways.features().get(0);
-        StringBuilder key = new StringBuilder(f.kind() + "|" + round(f.lengthMm()) + "|" + round(f.widthMm()) + "|" + round(f.cornerRadiusMm())
+        StringBuilder key = new StringBuilder(f.kind() + "|" + round(f.lengthMm()) + "|" + round(f.widthMm()) + "|"
+                + round(f.cornerRadiusMm())
                 + "|" + round(f.angleDeg()) + "|" + f.form() + "|" + pinned.get(f.number()) + "|" + free.get(f.number()));
-        ways.alternatives().forEach(a -> key.append('|').append(a.chosen()).append(a.hits()).append(' ').append(round(a.costSeconds()))
+        ways.alternatives().forEach(a -> key.append('|').append(a.chosen()).append(a.hits()).append(' ')
+                .append(round(a.costSeconds()))
                 .append(ids(a)));
         return key.toString();
     }
@@ -98,14 +100,16 @@ final class FeatureLines {
         List<Share> before = features.stream().map(f -> free.getOrDefault(f.number(), new Share("", 0, 0))).toList();
         List<Integer> numbers = way == null ? List.of()
                 : ids(way).stream().distinct().map(balloons::get).filter(n -> n != null).toList();
-        return new FeatureLine(features, ways, numbers, String.join(" / ", before.stream().map(Share::tools).distinct().toList()), money,
+        return new FeatureLine(features, ways, numbers, String.join(" / ", before.stream().map(Share::tools).distinct().toList()),
+                money,
                 before.stream().mapToDouble(Share::money).sum(), (int) Math.round(before.stream().mapToDouble(Share::hits).sum()),
                 pinnedName(features));
     }
 
     private String pinnedName(List<Feature> features) {
         return features.stream().map(f -> pinned.get(f.number())).filter(id -> id != null).distinct()
-                .map(id -> weighing.wishes().pins().stream().filter(p -> p.toolId().equals(id)).map(p -> p.toolName()).findFirst().orElse(id))
+                .map(id -> weighing.wishes().pins().stream().filter(p -> p.toolId().equals(id)).map(p -> p.toolName()).findFirst()
+                .orElse(id))
                 .findFirst().orElse("");
     }
 }

@@ -66,7 +66,8 @@ final class FeatureScene {
     }
 
     private Scene build() {
-        List<Scene.Piece> pieces = List.of(Scene.Piece.of(1, weighing.features().part(), PartShapes.outlines(weighing.features().shape())));
+        List<Scene.Piece> pieces =
+                List.of(Scene.Piece.of(1, weighing.features().part(), PartShapes.outlines(weighing.features().shape())));
         Map<String, HitGroup.Builder> groups = new LinkedHashMap<>();
         List<Scene.Joint> joints = new ArrayList<>();
         for (Operation op : weighing.wished().operations().operations()) {
@@ -78,13 +79,15 @@ final class FeatureScene {
             op.joints().forEach(j -> joints.add(new Scene.Joint(j.at().x(), j.at().y(), j.widthMm())));
         }
         Bounds box = weighing.features().shape().outer().bounds();
-        List<HitGroup> built = groups.values().stream().map(g -> g.build(Math.max(1, box.width()), Math.max(1, box.height()))).toList();
+        List<HitGroup> built = groups.values().stream().map(g -> g.build(Math.max(1, box.width()), Math.max(1, box.height())))
+                .toList();
         return new Scene(0, 0, pieces, built, List.of(), joints, marks());
     }
 
     private HitGroup.Builder group(String toolId) {
         Tool tool = tools.stream().filter(t -> t.getId().equals(toolId)).findFirst().orElseThrow();
-        return new HitGroup.Builder(balloons.get(toolId), tool.getName(), ToolOutlines.single(tool), ToolOutlines.roundDiameter(tool));
+        return new HitGroup.Builder(balloons.get(toolId), tool.getName(), ToolOutlines.single(tool),
+                ToolOutlines.roundDiameter(tool));
     }
 
     private List<Scene.Mark> marks() {

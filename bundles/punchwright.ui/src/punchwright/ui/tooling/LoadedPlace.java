@@ -29,8 +29,8 @@ public record LoadedPlace(Place place, MultiToolHolder holder, List<Loaded> tool
      * @param forceKn           largest punching force of a hit
      * @param limitKn           what the place, and the holder, take
      */
-    public record Loaded(int number, Tool tool, int insert, double angleDeg, boolean turns, double clearanceMm, double clearanceWantedMm,
-            double forceKn, double limitKn) {
+    public record Loaded(int number, Tool tool, int insert, double angleDeg, boolean turns, double clearanceMm,
+            double clearanceWantedMm, double forceKn, double limitKn) {
 
         /** Force in per cent of the limit, without reserve; 0 where there is no limit. */
         public double percent() {

@@ -18,7 +18,9 @@ import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
 import punchwright.ui.tooling.LoadedPlace.Loaded;
 
-/** What stands in which place: the places as pictures above, the same as a table below; what is selected here is selected there. */
+/**
+ * What stands in which place: the places as pictures above, the same as a table below; what is selected here is selected there.
+ */
 public final class LoadingPage extends Composite {
 
     private final LoadingCanvas canvas;
@@ -35,7 +37,7 @@ public final class LoadingPage extends Composite {
 
     private static final List<Column<Line>> COLUMNS = List.of(
             Column.count("col.balloon", 46, l -> l.tool().number()),
-            Column.text("col.place", 140, l -> PlacePainter.placeName(l.at())),
+            Column.text("col.place", 140, l -> PlaceWords.placeName(l.at())),
             Column.count("col.insert", 60, l -> l.tool().insert() == 0 ? null : l.tool().insert()),
             Column.text("col.tool", 160, l -> l.tool().tool().getName()),
             new Column<>(Texts.of("col.angle"), 80, SWT.RIGHT, l -> l.tool().turns() ? Texts.of("loading.turns")
@@ -65,7 +67,8 @@ public final class LoadingPage extends Composite {
 
     private static String clearance(Line line) {
         Loaded t = line.tool();
-        return t.clearanceMm() <= 0 ? "" : Numbers.fixed(t.clearanceMm(), 2) + " (" + Numbers.fixed(t.clearanceWantedMm(), 2) + ")";
+        return t.clearanceMm() <= 0 ? "" : Numbers.fixed(t.clearanceMm(), 2) + " ("
+                + Numbers.fixed(t.clearanceWantedMm(), 2) + ")";
     }
 
     /** Shows what is loaded on a machine; null when it is not known. */

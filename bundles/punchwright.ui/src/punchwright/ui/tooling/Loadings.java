@@ -35,7 +35,8 @@ public final class Loadings {
             if (u.getTool() != null) {
                 boolean holderTurns = u.getHolder() != null && u.getHolder().isInsertsTurn();
                 boolean turns = u.getHolder() == null ? u.getPlace() != null && u.getPlace().isTurns() : holderTurns;
-                uses.add(new Use(u.getPlace(), u.getHolder(), new Loaded(u.getBalloon(), u.getTool(), u.getInsertPosition(), u.getAngleDeg(),
+                uses.add(new Use(u.getPlace(), u.getHolder(), new Loaded(u.getBalloon(), u.getTool(), u.getInsertPosition(),
+                        u.getAngleDeg(),
                         turns, u.getClearanceMm(), u.getClearanceWantedMm(), u.getForceKn(), u.getForceLimitKn())));
             }
         }
@@ -46,7 +47,8 @@ public final class Loadings {
     static List<LoadedPlace> of(PartWeighing weighing, Library library, Machine machine) {
         List<Use> uses = new ArrayList<>();
         for (punchwright.engine.tooling.ToolUse u : weighing.loading().uses()) {
-            List<Operation> made = weighing.wished().operations().operations().stream().filter(o -> o.tool().id().equals(u.tool().id()))
+            List<Operation> made = weighing.wished().operations().operations().stream()
+                    .filter(o -> o.tool().id().equals(u.tool().id()))
                     .toList();
             double force = largest(made, Operation::forceN) / N_PER_KN;
             Place place = u.place() == null ? null : byId(machine.getPlaces(), u.place().id());
@@ -54,8 +56,10 @@ public final class Loadings {
             double limit = u.place() == null ? weighing.machine().pressForceN()
                     : Math.min(weighing.machine().pressForceN(), u.place().forceLimitN());
             limit = u.holder() == null ? limit : Math.min(limit, u.holder().forceLimitN());
-            uses.add(new Use(place, holder, new Loaded(u.number(), byId(library.getTools(), u.tool().id()), u.insert(), u.setAngleDeg(),
-                    u.turning(), largest(made, Operation::clearanceMm), largest(made, Operation::clearanceNeedMm), force, limit / N_PER_KN)));
+            uses.add(new Use(place, holder, new Loaded(u.number(), byId(library.getTools(), u.tool().id()), u.insert(),
+                    u.setAngleDeg(),
+                    u.turning(), largest(made, Operation::clearanceMm), largest(made, Operation::clearanceNeedMm), force,
+                    limit / N_PER_KN)));
         }
         return grouped(uses);
     }

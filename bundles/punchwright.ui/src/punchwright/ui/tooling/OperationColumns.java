@@ -57,15 +57,17 @@ final class OperationColumns {
                 Column.number("col.forceReserve", 70, 0, l -> l.chosen() == null ? null : l.chosen().forcePercent()),
                 Column.text("col.pinned", 70, l -> l.pinned().isEmpty() ? "" : Texts.of("operations.pinned")),
                 new Column<>(Texts.of("col.moreCost", currency), 84, SWT.RIGHT,
-                        l -> changed(l) ? OperationsSummary.signed(l.money() - l.moneyFree(), 3) : "", l -> l.money() - l.moneyFree()),
-                new Column<>(Texts.of("col.moreHits"), 70, SWT.RIGHT, l -> changed(l) ? OperationsSummary.signed(l.hits() - l.hitsFree(), 0) : "",
-                        l -> (double) (l.hits() - l.hitsFree())),
+                        l -> changed(l) ? OperationsSummary.signed(l.money() - l.moneyFree(), 3)
+                        : "", l -> l.money() - l.moneyFree()),
+                new Column<>(Texts.of("col.moreHits"), 70, SWT.RIGHT, l -> changed(l)
+                ? OperationsSummary.signed(l.hits() - l.hitsFree(), 0) : "", l -> (double) (l.hits() - l.hitsFree())),
                 Column.text("col.before", 150, l -> l.before().equals(l.tools()) ? "" : l.before()),
                 Column.text("col.features", 90, l -> FeatureTexts.numbers(l.features())));
     }
 
     private static boolean changed(FeatureLine line) {
-        return !line.before().equals(line.tools()) || line.hits() != line.hitsFree() || Math.abs(line.money() - line.moneyFree()) > 5e-4;
+        return !line.before().equals(line.tools()) || line.hits() != line.hitsFree()
+                || Math.abs(line.money() - line.moneyFree()) > 5e-4;
     }
 
     static List<Column<Way>> ways(String currency) {
@@ -97,14 +99,16 @@ final class OperationColumns {
         if (wish.getKind() == WishKind.FORBID) {
             return Texts.of("operations.wholePart");
         }
-        String kind = Texts.find("kind." + wish.getFeatureKind()) == null ? wish.getFeatureKind() : Texts.of("kind." + wish.getFeatureKind());
+        String kind = Texts.find("kind." + wish.getFeatureKind()) == null ? wish.getFeatureKind()
+                : Texts.of("kind." + wish.getFeatureKind());
         return Texts.of("operations.at", kind, FeatureTexts.size(wish.getXMm()), FeatureTexts.size(wish.getYMm()));
     }
 
     /** What cannot be made is named in the colour of errors beside its words; the chosen way is bold. */
     static void decorate(DataTable<FeatureLine> lines, DataTable<Way> ways, DataTable<PassedOver> passed) {
         lines.decorate((item, line) -> item.setForeground(line.chosen() == null ? Inks.of(Ink.ERROR) : null));
-        ways.decorate((item, way) -> item.setFont(way.way().chosen() ? JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT)
+        ways.decorate((item, way) -> item.setFont(way.way().chosen() ? JFaceResources.getFontRegistry()
+                .getBold(JFaceResources.DEFAULT_FONT)
                 : null));
         passed.decorate((item, row) -> item.setImage(1, SIGNS[row.rank()].image()));
     }

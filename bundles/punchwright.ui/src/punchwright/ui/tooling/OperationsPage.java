@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.ui.tooling;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -20,15 +17,10 @@ import org.eclipse.swt.widgets.TabItem;
 import org.eclipse.swt.widgets.Text;
 
 import punchwright.engine.feature.Feature;
-import punchwright.model.shop.ItemStatus;
-import punchwright.model.shop.Library;
-import punchwright.model.shop.Machine;
 import punchwright.model.shop.Tool;
 import punchwright.model.work.Part;
 import punchwright.model.work.ToolWish;
 import punchwright.planner.plans.PartWeighing;
-import punchwright.ui.findings.FindingRow;
-import punchwright.ui.findings.FindingTable;
 import punchwright.ui.session.OpenFile;
 import punchwright.ui.session.Session;
 import punchwright.ui.sheet.BalloonCells;
@@ -39,8 +31,8 @@ import punchwright.ui.table.DataTable;
 import punchwright.ui.text.Texts;
 
 /**
- * The operations of a part on one machine: its picture and the loading on the left; on the right what makes each feature, below it the
- * alternatives, the tools passed over with their reasons, and the wishes. What is selected here is selected there.
+ * The operations of a part on one machine: its picture and the loading on the left; on the right what makes each feature, below
+ * it the alternatives, the tools passed over with their reasons, and the wishes. What is selected here is selected there.
  */
 public final class OperationsPage extends Composite {
 
@@ -56,13 +48,7 @@ public final class OperationsPage extends Composite {
     private final SheetCanvas canvas;
     private final LoadingPage loading;
     private final DataTable<FeatureLine> lines;
-    private final DataTable<Way> ways;
-    private final DataTable<PassedOver> passed;
-    private final DataTable<ToolWish> kept;
-    private final FindingTable findings;
-    private final TabItem passedTab;
-    private final TabItem keptTab;
-    private final TabItem findingsTab;
+    private final OperationDetails details;
     private final Runnable follower = this::queue;
     private final ToolActions actions;
     private PartWeighing weighing;
@@ -78,7 +64,7 @@ public final class OperationsPage extends Composite {
         this.part = part;
         wishes = new Wishes(file, part);
         GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(this);
-        bar = new OperationsBar(this, part, machines());
+        bar = new OperationsBar(this, part, OpenShop.machines());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
         summary = new Text(this, SWT.READ_ONLY | SWT.MULTI | SWT.WRAP);
         Accessibles.name(summary, Texts.of("operations.summary"));
@@ -91,45 +77,26 @@ public final class OperationsPage extends Composite {
         tab(pictures, "operations.features", canvas);
         tab(pictures, "operations.loading", loading);
         SashForm right = new SashForm(sash, SWT.VERTICAL);
-        lines = new DataTable<>(right, Texts.of("operations.table"), OperationColumns.lines(currency()));
+        lines = new DataTable<>(right, Texts.of("operations.table"), OperationColumns.lines(OpenShop.currency()));
         BalloonCells.in(lines.control(), OperationColumns.BALLOON);
-        TabFolder details = new TabFolder(right, SWT.TOP);
-        ways = new DataTable<>(details, Texts.of("operations.ways"), OperationColumns.ways(currency()));
-        passed = new DataTable<>(details, Texts.of("operations.passed"), OperationColumns.PASSED);
-        kept = new DataTable<>(details, Texts.of("operations.wishes"), OperationColumns.WISHES);
-        findings = new FindingTable(details);
-        tab(details, "operations.ways", ways.control());
-        passedTab = tab(details, "operations.passed", passed.control());
-        keptTab = tab(details, "operations.wishes", kept.control());
-        findingsTab = tab(details, "place.findings", findings.table().control());
+        details = new OperationDetails(right, OpenShop.currency());
         sash.setWeights(38, 62);
         right.setWeights(58, 42);
         actions = new ToolActions(this);
         connect();
     }
 
-    private static TabItem tab(TabFolder folder, String key, Control control) {
+    /** A tab with its text and what it shows. */
+    static TabItem tab(TabFolder folder, String key, Control control) {
         TabItem item = new TabItem(folder, SWT.NONE);
         item.setText(Texts.of(key));
         item.setControl(control);
         return item;
     }
 
-    private static String currency() {
-        return library().map(Library::getCurrency).orElse("");
-    }
-
-    private static Optional<Library> library() {
-        return Session.current().map(s -> s.workspace().library());
-    }
-
-    private static List<Machine> machines() {
-        return library().map(l -> l.getMachines().stream().filter(m -> m.getStatus() == ItemStatus.IN_USE).toList()).orElse(List.of());
-    }
-
     private void connect() {
         lines.onSelect(this::lineSelected);
-        OperationColumns.decorate(lines, ways, passed);
+        OperationColumns.decorate(lines, details.ways(), details.passed());
         canvas.onSelect(this::picked);
         bar.onMachine(this::queue);
         actions.bind(bar);
@@ -169,8 +136,7 @@ public final class OperationsPage extends Composite {
         }
         bar.busy(false);
         weighing = result.weighing();
-        kept.setRows(part.getWishes());
-        keptTab.setText(Texts.of("operations.wishes.count", part.getWishes().size()));
+        details.showWishes(part.getWishes());
         if (weighing == null) {
             summary.setText(result.error());
             scene = null;
@@ -178,11 +144,11 @@ public final class OperationsPage extends Composite {
             lines.setRows(List.of());
             lineSelected(null);
         } else {
-            summary.setText(OperationsSummary.of(weighing, currency()));
+            summary.setText(OperationsSummary.of(weighing, OpenShop.currency()));
             picture(result.scene());
             showLines(result.lines());
-            loading.show(Loadings.of(weighing, library().orElseThrow(), bar.machine()), bar.machine());
-            showFindings();
+            loading.show(Loadings.of(weighing, OpenShop.library().orElseThrow(), bar.machine()), bar.machine());
+            details.showFindings(weighing, part);
         }
         layout(true);
         weighed++;
@@ -207,24 +173,9 @@ public final class OperationsPage extends Composite {
         lineSelected(lines.first());
     }
 
-    private void showFindings() {
-        List<FindingRow> rows = new ArrayList<>();
-        Locale locale = Locale.getDefault();
-        weighing.loading().findings().forEach(f -> rows.add(OperationColumns.row(f, part, locale)));
-        weighing.findings().forEach(f -> rows.add(OperationColumns.row(f, part, locale)));
-        findings.table().setRows(rows);
-        findingsTab.setText(Texts.of("operations.findings.count", rows.size()));
-    }
-
     private void lineSelected(FeatureLine line) {
         canvas.emphasise(line == null ? List.of() : FeatureScene.lines(line.features()));
-        ways.setRows(line == null ? List.of() : Way.of(line, weighing));
-        List<PassedOver> over = line == null ? List.of() : PassedOver.of(line);
-        passed.setRows(over);
-        passedTab.setText(Texts.of("operations.passed.count", over.size()));
-        if (line != null && line.chosen() == null) {
-            passedTab.getParent().setSelection(passedTab);
-        }
+        details.show(line, weighing);
         actions.update();
     }
 
@@ -235,7 +186,8 @@ public final class OperationsPage extends Composite {
         }
         int number = scene.featureOf(hit);
         if (number < 0) {
-            number = scene.featureAt(canvas.pointerX(), canvas.pointerY(), NEAR_PX / canvas.view().pxPerMm()).map(Feature::number).orElse(-1);
+            number = scene.featureAt(canvas.pointerX(), canvas.pointerY(), NEAR_PX / canvas.view().pxPerMm()).map(Feature::number)
+                    .orElse(-1);
         }
         select(number);
     }
@@ -262,25 +214,15 @@ public final class OperationsPage extends Composite {
 
     /** Takes back the selected wishes, else the pins of the selected features. */
     public boolean release() {
-        List<ToolWish> chosen = kept.control().isFocusControl() ? kept.selection() : List.of();
+        List<ToolWish> chosen = kept().control().isFocusControl() ? kept().selection() : List.of();
         List<ToolWish> pins = lines.first() == null ? List.of() : wishes.pinsOf(lines.first().features());
         return wishes.release(chosen.isEmpty() ? pins : chosen);
     }
 
     /** Whether {@link #release()} would change something. */
     boolean canRelease() {
-        return kept.control().isFocusControl() ? kept.first() != null
+        return kept().control().isFocusControl() ? kept().first() != null
                 : lines.first() != null && !wishes.pinsOf(lines.first().features()).isEmpty();
-    }
-
-    /** The record of a tool of the engine. */
-    static Optional<Tool> record(String id) {
-        return library().flatMap(l -> l.getTools().stream().filter(t -> Objects.equals(t.getId(), id)).findFirst());
-    }
-
-    /** The record of a tool by its name. */
-    static Optional<Tool> named(String name) {
-        return library().flatMap(l -> l.getTools().stream().filter(t -> Objects.equals(t.getName(), name)).findFirst());
     }
 
     /** The file of the part. */
@@ -295,17 +237,17 @@ public final class OperationsPage extends Composite {
 
     /** The alternatives of the selected line. */
     public DataTable<Way> ways() {
-        return ways;
+        return details.ways();
     }
 
     /** The tools passed over for the selected line. */
     public DataTable<PassedOver> passed() {
-        return passed;
+        return details.passed();
     }
 
     /** The wishes kept with the part. */
     public DataTable<ToolWish> kept() {
-        return kept;
+        return details.kept();
     }
 
     /** The picture. */

@@ -35,8 +35,8 @@ final class OperationsSummary {
 
     static String of(PartWeighing weighing, String currency) {
         Figures now = Figures.of(weighing.wished(), weighing);
-        String text = Texts.of("operations.choice", now.hits(), Numbers.fixed(now.seconds(), 1), Numbers.fixed(now.money(), 3), currency,
-                now.tools(), proof(weighing.wished()));
+        String text = Texts.of("operations.choice", now.hits(), Numbers.fixed(now.seconds(), 1),
+                Numbers.fixed(now.money(), 3), currency, now.tools(), proof(weighing.wished()));
         if (weighing.wished().ways().isEmpty()) {
             text = Texts.of("operations.nothing");
         } else if (now.missing() > 0) {
@@ -49,7 +49,8 @@ final class OperationsSummary {
         if (free.missing() != now.missing()) {
             return text + "\n" + Texts.of("operations.noComparison", free.missing());
         }
-        return text + "\n" + Texts.of("operations.before", free.hits(), Numbers.fixed(free.seconds(), 1), Numbers.fixed(free.money(), 3),
+        return text + "\n" + Texts.of("operations.before", free.hits(), Numbers.fixed(free.seconds(), 1),
+                Numbers.fixed(free.money(), 3),
                 currency, free.tools(), signed(now.hits() - free.hits(), 0), signed(now.seconds() - free.seconds(), 1),
                 signed(now.money() - free.money(), 3));
     }

@@ -20,39 +20,40 @@ import punchwright.ui.sheet.Outline;
 import punchwright.ui.sheet.Pen;
 import punchwright.ui.sheet.ScenePainter;
 import punchwright.ui.sheet.Viewport;
-import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Ink;
 import punchwright.ui.theme.Inks;
 import punchwright.ui.tooling.LoadedPlace.Loaded;
 
 /**
- * One place of the machine with what stands in it: seen from above, to one scale for all places, tools at their angle, below it name, die
- * clearance and force against the limit.
+ * One place of the machine with what stands in it: seen from above, to one scale for all places, tools at their angle, and the
+ * words below it.
  */
 final class PlacePainter {
 
     /** Height of the force bar. */
-    private static final int BAR_PX = 7;
-    private static final int PAD_PX = 8;
+    static final int BAR_PX = 7;
+    /** Margin inside a cell. */
+    static final int PAD_PX = 8;
     private static final int BALLOON_PX = 22;
-    private static final int HIGH_PERCENT = 80;
-    private static final int SHORT_NAME = 3;
 
     private final GC gc;
     private final double pxPerMm;
     private final int lineHeight;
+    private final PlaceWords words;
 
     PlacePainter(GC gc, double pxPerMm) {
         this.gc = gc;
         this.pxPerMm = pxPerMm;
         lineHeight = gc.getFontMetrics().getHeight() + 1;
+        words = new PlaceWords(gc, lineHeight);
     }
 
     /** Largest diameter that a place shows, mm. */
     static double diameterMm(LoadedPlace at) {
         double holder = at.holder() == null ? 0 : at.holder().getOuterDiameterMm();
-        double tool = at.holder() != null ? 0 : 2 * at.tools().stream().mapToDouble(t -> ToolOutlines.single(t.tool()).radius()).max().orElse(0);
+        double tool = at.holder() != null ? 0 : 2 * at.tools().stream().mapToDouble(t -> ToolOutlines.single(t.tool()).radius())
+                .max().orElse(0);
         double place = at.place() == null ? 0 : at.place().getMaxToolDiameterMm();
         return Math.max(12, Math.max(place, Math.max(holder, tool)));
     }
@@ -80,7 +81,7 @@ final class PlacePainter {
         } else {
             holder(at, cx, cy);
         }
-        words(at, cell, cell.y + PAD_PX + lineHeight + 4 + picturePx + 4);
+        words.below(at, cell, cell.y + PAD_PX + lineHeight + 4 + picturePx + 4);
         if (selected) {
             Pen.thick(gc, Ink.ACCENT);
             gc.setLineWidth(3);
@@ -94,35 +95,21 @@ final class PlacePainter {
     /** All places of the machine, those that are loaded marked. */
     void overview(Machine machine, List<LoadedPlace> places, Rectangle cell) {
         gc.setForeground(Inks.of(Ink.GRAPHITE));
-        text(machine.getName(), cell.x + PAD_PX, cell.y + PAD_PX, cell.width - 2 * PAD_PX);
+        words.text(machine.getName(), cell.x + PAD_PX, cell.y + PAD_PX, cell.width - 2 * PAD_PX);
         Set<Place> loaded = places.stream().map(LoadedPlace::place).filter(Objects::nonNull).collect(Collectors.toSet());
         int top = cell.y + PAD_PX + lineHeight + 4;
         int bottom = cell.y + cell.height - 2 * lineHeight - PAD_PX;
         new PlacesPicture(machine, loaded).draw(gc, new Rectangle(cell.x + PAD_PX, top, cell.width - 2 * PAD_PX, bottom - top));
         gc.setForeground(Inks.of(Ink.PENCIL));
-        text(Texts.of("loading.used", loaded.size(), machine.getPlaces().size()), cell.x + PAD_PX, bottom + 4, cell.width - 2 * PAD_PX);
+        words.text(Texts.of("loading.used", loaded.size(), machine.getPlaces().size()), cell.x + PAD_PX, bottom + 4,
+                cell.width - 2 * PAD_PX);
         Pen.thin(gc, Ink.FAINT);
         gc.drawRectangle(cell.x + 2, cell.y + 2, cell.width - 5, cell.height - 5);
     }
 
     private void title(LoadedPlace at, Rectangle cell) {
         gc.setForeground(Inks.of(Ink.GRAPHITE));
-        text(placeName(at), cell.x + PAD_PX, cell.y + PAD_PX, cell.width - 2 * PAD_PX);
-    }
-
-    /** "Place 3", "Place 3, Holder of four", "by hand". */
-    static String placeName(LoadedPlace at) {
-        String place = at.place() == null ? Texts.of("place.byHand") : name(at);
-        return at.holder() == null ? place : place + ", " + at.holder().getName();
-    }
-
-    /** A name that says what it is stands alone; a mere number or letter gets the word before it. */
-    private static String name(LoadedPlace at) {
-        String name = at.place().getName();
-        if (name == null || name.isBlank()) {
-            return Texts.of("loading.place", at.place().getIndexPosition());
-        }
-        return name.length() > SHORT_NAME ? name : Texts.of("loading.place", name);
+        words.text(PlaceWords.placeName(at), cell.x + PAD_PX, cell.y + PAD_PX, cell.width - 2 * PAD_PX);
     }
 
     private void place(LoadedPlace at, int cx, int cy) {
@@ -214,64 +201,6 @@ final class PlacePainter {
 
     private void balloonAt(int number, int x, int y) {
         ScenePainter.balloon(gc, number, x, y, BALLOON_PX);
-    }
-
-    private void words(LoadedPlace at, Rectangle cell, int top) {
-        int y = top;
-        int x = cell.x + PAD_PX;
-        int width = cell.width - 2 * PAD_PX;
-        for (Loaded t : at.tools()) {
-            gc.setForeground(Inks.of(Ink.GRAPHITE));
-            text((at.holder() == null ? "" : t.insert() + "  ") + t.tool().getName(), x, y, width);
-            y += lineHeight;
-            gc.setForeground(Inks.of(Ink.PENCIL));
-            if (at.tools().size() == 1) {
-                text(setting(t), x, y, width);
-                y += lineHeight;
-                text(force(t), x, y, width);
-            } else {
-                text(force(t), x, y, width);
-            }
-            y += lineHeight;
-        }
-        bar(at.tools().stream().mapToDouble(Loaded::percent).max().orElse(0), x, cell.y + cell.height - PAD_PX - BAR_PX, width);
-    }
-
-    /** Die clearance and angle in words. */
-    static String setting(Loaded t) {
-        String angle = t.turns() ? Texts.of("loading.turns") : Texts.of("loading.angle", Numbers.plain(round(t.angleDeg())));
-        return t.clearanceMm() <= 0 ? angle : Texts.of("loading.die", Numbers.fixed(t.clearanceMm(), 2)) + ", " + angle;
-    }
-
-    private static double round(double deg) {
-        return Math.round(deg * 10) / 10.0;
-    }
-
-    static String force(Loaded t) {
-        return Texts.of("loading.force", Numbers.fixed(t.forceKn(), 1), Numbers.fixed(t.limitKn(), 0), Numbers.fixed(t.percent(), 0));
-    }
-
-    /** Force against the limit; hatched from 80 per cent on, so that colour is not needed. */
-    private void bar(double percent, int x, int y, int width) {
-        Pen.thin(gc, Ink.PENCIL);
-        int filled = (int) Math.round(width * Math.min(100, percent) / 100);
-        gc.setBackground(Inks.of(percent > HIGH_PERCENT ? Ink.WARNING : Ink.ACCENT));
-        gc.fillRectangle(x, y, filled, BAR_PX);
-        if (percent > HIGH_PERCENT) {
-            Pen.thin(gc, Ink.PAPER);
-            Pen.hatch(gc, x, y, filled, BAR_PX, 5);
-        }
-        Pen.thin(gc, Ink.PENCIL);
-        gc.drawRectangle(x, y, width, BAR_PX);
-    }
-
-    /** Text cut to a width with an ellipsis. */
-    private void text(String text, int x, int y, int width) {
-        String shown = text;
-        while (shown.length() > 1 && gc.textExtent(shown).x > width) {
-            shown = shown.substring(0, shown.length() - 2) + "\u2026";
-        }
-        gc.drawText(shown, x, y, true);
     }
 
     private void circle(int cx, int cy, double diameterMm, boolean filled) {

@@ -99,7 +99,7 @@ final class ToolActions {
     /** Tools of what is selected; of an alternative those first that the chosen way does without. */
     List<Tool> tools() {
         if (source == page.passed() && page.passed().first() != null) {
-            return OperationsPage.named(page.passed().first().tool()).stream().toList();
+            return OpenShop.named(page.passed().first().tool()).stream().toList();
         }
         if (source == page.kept() && page.kept().first() instanceof ToolWish wish) {
             return wish.getTool() == null ? List.of() : List.of(wish.getTool());
@@ -113,6 +113,6 @@ final class ToolActions {
         if (chosen != null && chosen != way) {
             ordered.sort((a, b) -> Boolean.compare(chosen.tools().contains(a), chosen.tools().contains(b)));
         }
-        return ordered.stream().map(t -> OperationsPage.record(t.id())).flatMap(Optional::stream).toList();
+        return ordered.stream().map(t -> OpenShop.record(t.id())).flatMap(Optional::stream).toList();
     }
 }

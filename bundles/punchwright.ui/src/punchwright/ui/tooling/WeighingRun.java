@@ -43,7 +43,9 @@ final class WeighingRun {
         }
     }
 
-    /** Starts with the records as they are now; {@code then} gets the result on the UI thread unless another start came between. */
+    /**
+     * Starts with the records as they are now; {@code then} gets the result on the UI thread unless another start came between.
+     */
     void start(Library library, Part part, Machine machine, WorkspacePaths paths, Consumer<Result> then) {
         stop();
         int mine = turn;
@@ -53,7 +55,8 @@ final class WeighingRun {
         copier.copyReferences();
         Machine press = (Machine) copier.get(machine);
         PartWeighing last = before;
-        running = Background.start(Texts.of("job.weigh", part.getName()), monitor -> weigh(shop, copy, press, paths, last, monitor), result -> {
+        running = Background.start(Texts.of("job.weigh", part.getName()),
+                monitor -> weigh(shop, copy, press, paths, last, monitor), result -> {
             if (mine == turn) {
                 before = result.weighing();
                 then.accept(result);
@@ -73,7 +76,8 @@ final class WeighingRun {
     private static Result weigh(Library library, Part part, Machine machine, WorkspacePaths paths, PartWeighing before,
             IProgressMonitor monitor) {
         try {
-            PartWeighing weighing = new PartTooling(library, paths).weigh(part, machine, before, new MonitorProgress(monitor, Background.TICKS));
+            PartWeighing weighing = new PartTooling(library, paths)
+                    .weigh(part, machine, before, new MonitorProgress(monitor, Background.TICKS));
             return new Result(weighing, FeatureLines.of(weighing), new FeatureScene(weighing, library.getTools()), "");
         } catch (CancelledException e) {
             throw new OperationCanceledException();

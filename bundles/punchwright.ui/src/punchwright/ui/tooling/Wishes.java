@@ -64,7 +64,8 @@ public final class Wishes {
 
     /** Pins of these features. */
     public List<ToolWish> pinsOf(List<Feature> features) {
-        return part.getWishes().stream().filter(w -> w.getKind() == WishKind.PIN && features.stream().anyMatch(f -> means(w, f))).toList();
+        return part.getWishes().stream().filter(w -> w.getKind() == WishKind.PIN && features.stream().anyMatch(f -> means(w, f)))
+                .toList();
     }
 
     private List<ToolWish> bansOf(Tool tool) {

@@ -29,16 +29,22 @@ class ImportRecordSchemaTest {
 
     private final Shell shell = new Shell();
 
-    /** A plate with a row of five holes, a bend line, a centre line, a frozen layer, a text, a point, a filled area and an open line. */
+    /**
+     * A plate with a row of five holes, a bend line, a centre line, a frozen layer, a text, a point, a filled area and an open
+     * line.
+     */
     private static String drawing() {
         StringBuilder t = new StringBuilder("0 SECTION|2 HEADER|9 $ACADVER|1 AC1009|9 $INSUNITS|70 4|0 ENDSEC|0 SECTION|2 TABLES"
                 + "|0 TABLE|2 LAYER|0 LAYER|2 ICE|70 1|62 7|0 ENDTAB|0 ENDSEC|0 SECTION|2 ENTITIES"
-                + "|0 POLYLINE|8 0|66 1|70 1|0 VERTEX|10 0|20 0|0 VERTEX|10 200|20 0|0 VERTEX|10 200|20 100|0 VERTEX|10 0|20 100|0 SEQEND");
+                + "|0 POLYLINE|8 0|66 1|70 1|0 VERTEX|10 0|20 0|0 VERTEX|10 200|20 0"
+                + "|0 VERTEX|10 200|20 100|0 VERTEX|10 0|20 100|0 SEQEND");
         for (int i = 0; i < 5; i++) {
             t.append("|0 CIRCLE|8 0|10 ").append(20 + 20 * i).append("|20 50|40 4");
         }
-        return t.append("|0 LINE|8 BEND|10 0|20 80|11 200|21 80|0 LINE|8 CENTER|10 0|20 50|11 200|21 50|0 CIRCLE|8 ICE|10 150|20 50|40 9"
-                + "|0 TEXT|8 MARK|10 10|20 10|40 5|1 Nr 7|0 POINT|8 0|10 150|20 50|0 SOLID|8 0|10 1|20 1|11 5|21 1|12 1|22 5|13 5|23 5"
+        return t.append("|0 LINE|8 BEND|10 0|20 80|11 200|21 80|0 LINE|8 CENTER|10 0|20 50|11 200|21 50"
+                + "|0 CIRCLE|8 ICE|10 150|20 50|40 9"
+                + "|0 TEXT|8 MARK|10 10|20 10|40 5|1 Nr 7|0 POINT|8 0|10 150|20 50"
+                + "|0 SOLID|8 0|10 1|20 1|11 5|21 1|12 1|22 5|13 5|23 5"
                 + "|0 LINE|8 0|10 150|20 20|11 160|21 30|0 ENDSEC|0 EOF").toString().replaceAll("\\|?(\\d+) ([^|]*)", "$1\n$2\n");
     }
 

@@ -17,7 +17,10 @@ import com.google.gson.JsonParser;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 
-/** A folder of real drawings, good, damaged and hostile, goes through the command as a whole: one record a file, whatever is in it. */
+/**
+ * A folder of real drawings, good, damaged and hostile, goes through the command as a whole: one record a file, whatever is in
+ * it.
+ */
 class RealDrawingsTest {
 
     private static Path data(String name) {
@@ -39,7 +42,8 @@ class RealDrawingsTest {
         int code = shell.run("import", "--json", "--quiet", folder.toString());
         assertFalse(code == 2 || code == 4, "exit code " + code + ": " + shell.err());
         List<String> lines = shell.out().lines().toList();
-        assertEquals(files, new TreeSet<>(lines.stream().map(l -> JsonParser.parseString(l).getAsJsonObject().get("file").getAsString()).toList()));
+        assertEquals(files, new TreeSet<>(lines.stream().map(l -> JsonParser.parseString(l).getAsJsonObject().get("file")
+                .getAsString()).toList()));
         assertEquals(files.size(), lines.size());
     }
 

@@ -29,7 +29,8 @@ class WeighAndAdviseTest {
     private static final String ORDER = """
             <?xml version="1.0" encoding="UTF-8"?>
             <?punchwright format="1"?>
-            <work:Order xmi:version="2.0" xmlns:xmi="http://www.omg.org/XMI" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" \
+            <work:Order xmi:version="2.0" xmlns:xmi="http://www.omg.org/XMI" \
+            xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" \
             xmlns:work="urn:punchwright:work" id="T-1" name="Trial" number="T-1" received="2026-11-02" dueDate="2026-12-02">
               <lines id="T-1-10" quantity="400">
                 <item xsi:type="work:Part" href="../parts/gusset-150.pwpart#gusset-150"/>

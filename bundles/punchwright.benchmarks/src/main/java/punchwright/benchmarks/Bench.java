@@ -44,8 +44,8 @@ public final class Bench {
 
     /** Runs a benchmark in a program of its own with a heap of 950 MB; gives its exit code. */
     private static int inSmallHeap(Class<?> main, List<String> arguments) throws IOException {
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx950m",
-                "-cp", System.getProperty("java.class.path"), main.getName()));
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java")
+                .toString(), "-Xmx950m", "-cp", System.getProperty("java.class.path"), main.getName()));
         command.addAll(arguments);
         try {
             return new ProcessBuilder(command).inheritIO().start().waitFor();

@@ -19,7 +19,8 @@ import punchwright.engine.finding.FindingCollector;
  */
 public final class DrawingRatio {
 
-    private static final String OTHER = "import ezdxf,sys,time\nt=time.time()\nd=ezdxf.readfile(sys.argv[1])\nn=len(d.modelspace())\nprint(time.time()-t)";
+    private static final String OTHER =
+            "import ezdxf,sys,time\nt=time.time()\nd=ezdxf.readfile(sys.argv[1])\nn=len(d.modelspace())\nprint(time.time()-t)";
 
     private DrawingRatio() {
     }

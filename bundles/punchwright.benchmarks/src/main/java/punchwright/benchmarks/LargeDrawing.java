@@ -11,7 +11,8 @@ import java.util.Locale;
 /** Writes a DXF text of a given size: many small plates, each of four lines with a round hole and an obround. */
 final class LargeDrawing {
 
-    private static final String HEAD = "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1015\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n";
+    private static final String HEAD =
+            "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1015\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n";
     private static final int IN_A_ROW = 400;
     private static final double STEP = 25;
     /** Handles must be above 0 and unique; low ones are for tables. */
@@ -41,18 +42,23 @@ final class LargeDrawing {
         for (int k = 0; k < 4; k++) {
             double[] a = corners[k];
             double[] b = corners[(k + 1) % 4];
-            out.append(entity("LINE", "Line", FIRST_HANDLE + number * 8 + k, "OUTLINE")).append(point(10, a[0], a[1])).append(" 30\n0.0\n")
+            out.append(entity("LINE", "Line", FIRST_HANDLE + number * 8 + k, "OUTLINE")).append(point(10, a[0], a[1]))
+                    .append(" 30\n0.0\n")
                     .append(point(11, b[0], b[1])).append(" 31\n0.0\n");
         }
-        out.append(entity("CIRCLE", "Circle", FIRST_HANDLE + number * 8 + 5, "HOLES")).append(point(10, x + 5.123456, y + 6.25)).append(" 30\n0.0\n 40\n2.75\n");
-        out.append(entity("LWPOLYLINE", "Polyline", FIRST_HANDLE + number * 8 + 6, "HOLES")).append(" 90\n4\n 70\n1\n").append(point(10, x + 11, y + 4))
-                .append(point(10, x + 16, y + 4)).append(" 42\n1.0\n").append(point(10, x + 16, y + 8)).append(point(10, x + 11, y + 8))
+        out.append(entity("CIRCLE", "Circle", FIRST_HANDLE + number * 8 + 5, "HOLES")).append(point(10, x + 5.123456, y + 6.25))
+                .append(" 30\n0.0\n 40\n2.75\n");
+        out.append(entity("LWPOLYLINE", "Polyline", FIRST_HANDLE + number * 8 + 6, "HOLES")).append(" 90\n4\n 70\n1\n")
+                .append(point(10, x + 11, y + 4))
+                .append(point(10, x + 16, y + 4)).append(" 42\n1.0\n").append(point(10, x + 16, y + 8))
+                .append(point(10, x + 11, y + 8))
                 .append(" 42\n1.0\n");
         return out.toString();
     }
 
     private static String entity(String type, String kind, int handle, String layer) {
-        return "  0\n" + type + "\n  5\n" + Integer.toHexString(handle).toUpperCase(Locale.ROOT) + "\n100\nAcDbEntity\n  8\n" + layer
+        return "  0\n" + type + "\n  5\n" + Integer.toHexString(handle).toUpperCase(Locale.ROOT)
+                + "\n100\nAcDbEntity\n  8\n" + layer
                 + "\n100\nAcDb" + kind + "\n";
     }
 

@@ -125,7 +125,8 @@ final class ContourDrawer {
     /** Shakes corners and middles of arcs; where an arc then leaves the noise, once more with less. */
     private void polyline(String layer, List<Curve> pieces) {
         List<Curve> drawn = pieces;
-        for (double noise = noiseMm; noise > 0 && (drawn == pieces || !isClose(drawn, pieces)); noise = noise < noiseMm / 50 ? 0 : 0.85 * noise) {
+        for (double noise = noiseMm; noise > 0 && (drawn == pieces || !isClose(drawn, pieces)); noise = noise < noiseMm / 50
+                ? 0 : 0.85 * noise) {
             drawn = shaken(pieces, noise);
         }
         List<Point> corners = drawn.stream().map(Curve::a).toList();

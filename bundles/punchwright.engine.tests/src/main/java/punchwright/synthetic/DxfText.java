@@ -10,7 +10,8 @@ import punchwright.engine.geometry.Point;
 /** Entities of a drawing in mm as DXF text, each kept apart so that they can be shuffled. */
 final class DxfText {
 
-    private static final String HEAD = "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1015\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n";
+    private static final String HEAD =
+            "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1015\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n";
 
     private final List<String> entities = new ArrayList<>();
 

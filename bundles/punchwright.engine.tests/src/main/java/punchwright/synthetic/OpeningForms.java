@@ -81,8 +81,10 @@ final class OpeningForms {
         Point c = new Point(0, radius);
         double from = -QUARTER - half;
         double to = -QUARTER + half;
-        return List.of(Curve.arc(c, radius + width / 2, from, to), Curve.arc(Curve.at(c, radius, to), width / 2, to, to + Math.PI),
-                Curve.arc(c, radius - width / 2, to, from), Curve.arc(Curve.at(c, radius, from), width / 2, from + Math.PI, from + 2 * Math.PI));
+        return List.of(Curve.arc(c, radius + width / 2, from, to),
+                Curve.arc(Curve.at(c, radius, to), width / 2, to, to + Math.PI),
+                Curve.arc(c, radius - width / 2, to, from), Curve.arc(Curve.at(c, radius, from), width / 2, from + Math.PI,
+                from + 2 * Math.PI));
     }
 
     /** Straight pieces between arcs that do not meet. */

@@ -18,8 +18,8 @@ import punchwright.engine.geometry.Point;
 final class OpeningMaker {
 
     static final List<FeatureKind> KINDS = List.of(FeatureKind.ROUND, FeatureKind.SQUARE, FeatureKind.RECTANGLE,
-            FeatureKind.ROUNDED_RECTANGLE, FeatureKind.OBROUND, FeatureKind.SINGLE_FLAT, FeatureKind.DOUBLE_FLAT, FeatureKind.HEXAGON,
-            FeatureKind.TRIANGLE, FeatureKind.KEYHOLE, FeatureKind.ARC_SLOT, FeatureKind.FREE_OPENING);
+            FeatureKind.ROUNDED_RECTANGLE, FeatureKind.OBROUND, FeatureKind.SINGLE_FLAT, FeatureKind.DOUBLE_FLAT,
+            FeatureKind.HEXAGON, FeatureKind.TRIANGLE, FeatureKind.KEYHOLE, FeatureKind.ARC_SLOT, FeatureKind.FREE_OPENING);
     private static final double LEAST_MM = 2;
 
     private final Random random;
@@ -125,7 +125,8 @@ final class OpeningMaker {
             case 1 -> OpeningForms.polygon(-b / 2, -a, b / 2, -a, b / 2, a - b, a, a - b, a, a, -a, a, -a, a - b, -b / 2, a - b);
             case 2 -> OpeningForms.polygon(-b, -a, b, -a, b, -b, a, -b, a, b, b, b, b, a, -b, a, -b, b, -a, b, -a, -b, -b, -b);
             case 3 -> OpeningForms.polygon(-a, -b, a, -b, a * between(0.5, 0.9), b, -a, b);
-            case 4 -> OpeningForms.joined(List.of(Curve.arc(Point.ORIGIN, a, 0, Math.PI / 2), Curve.line(new Point(0, a), Point.ORIGIN)));
+            case 4 -> OpeningForms.joined(List.of(Curve.arc(Point.ORIGIN, a, 0, Math.PI / 2),
+                    Curve.line(new Point(0, a), Point.ORIGIN)));
             case 5 -> OpeningForms.joined(List.of(Curve.line(new Point(-a, -b), new Point(a, -b)),
                     Curve.arc(new Point(a - b, 0), b, 0, Math.PI / 2), Curve.line(new Point(-a, b), new Point(-a, -b))));
             default -> star(reach);

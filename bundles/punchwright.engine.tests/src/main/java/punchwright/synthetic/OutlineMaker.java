@@ -90,7 +90,8 @@ final class OutlineMaker {
                 to(point(c, -p, in, q, out));
             }
             to(point(c, 0, in, q, out));
-            details.add(new TrueDetail(kind == 2 ? OutlineDetail.Kind.CHAMFER : OutlineDetail.Kind.CORNER_NOTCH, missing, p, q, 0));
+            details.add(new TrueDetail(kind == 2 ? OutlineDetail.Kind.CHAMFER : OutlineDetail.Kind.CORNER_NOTCH,
+                    missing, p, q, 0));
         }
     }
 
@@ -110,7 +111,8 @@ final class OutlineMaker {
                 to(point(from, s + w, way, straight, in));
             }
             to(point(from, s + w, way, 0, in));
-            details.add(new TrueDetail(OutlineDetail.Kind.EDGE_NOTCH, point(from, s + w / 2, way, 0, in), w, deep, round ? w / 2 : 0));
+            details.add(new TrueDetail(OutlineDetail.Kind.EDGE_NOTCH, point(from, s + w / 2, way, 0, in), w, deep, round
+                    ? w / 2 : 0));
             s += w + 10 + between(0, 60);
         }
     }

@@ -15,8 +15,8 @@ import punchwright.engine.geometry.Point;
 
 /**
  * Holds the features found against those drawn. Sizes must agree within 0.01 mm. Two radii are measured by what they do to
- * the contour, since noise leaves them open: the centre line of a slot by its rise over the chord, a corner radius by the place of
- * the middle of its arc; both within 0.01 mm.
+ * the contour, since noise leaves them open: the centre line of a slot by its rise over the chord, a corner radius by the place
+ * of the middle of its arc; both within 0.01 mm.
  */
 public final class PartComparison {
 
@@ -88,14 +88,16 @@ public final class PartComparison {
             String wrong = f == null ? "nothing found" : wrong(o, f);
             left.remove(f);
             if (f != null && f.kind() == o.kind()) {
-                tally.worstMm = Math.max(tally.worstMm, Math.max(Math.abs(f.lengthMm() - o.lengthMm()), Math.abs(f.widthMm() - o.widthMm())));
+                tally.worstMm = Math.max(tally.worstMm,
+                        Math.max(Math.abs(f.lengthMm() - o.lengthMm()), Math.abs(f.widthMm() - o.widthMm())));
                 tally.worstRadiusMm = Math.max(tally.worstRadiusMm, Math.abs(f.cornerRadiusMm() - o.radiusMm()));
             }
             if (wrong == null) {
                 tally.recognised++;
             } else {
                 miss(o.kind().name(), wrong + "; drawn " + sizes(o.lengthMm(), o.widthMm(), o.radiusMm()) + " at " + o.angleDeg()
-                        + (f == null ? "" : "; found " + f.kind() + " " + sizes(f.lengthMm(), f.widthMm(), f.cornerRadiusMm()) + " at " + f.angleDeg()));
+                        + (f == null ? "" : "; found " + f.kind() + " " + sizes(f.lengthMm(), f.widthMm(), f.cornerRadiusMm())
+                        + " at " + f.angleDeg()));
             }
         }
         left.forEach(f -> miss(f.kind().name(), "found but not drawn"));
@@ -171,7 +173,8 @@ public final class PartComparison {
         for (TrueDetail d : truth.details()) {
             Tally tally = tally(d.kind().name());
             tally.drawn++;
-            OutlineDetail f = left.stream().filter(g -> g.kind() == d.kind() && g.place().distance(d.place()) < 1).findFirst().orElse(null);
+            OutlineDetail f = left.stream().filter(g -> g.kind() == d.kind() && g.place().distance(d.place()) < 1).findFirst()
+                    .orElse(null);
             left.remove(f);
             double off = f == null ? 0 : Math.max(Math.abs(f.lengthMm() - d.lengthMm()), Math.abs(f.depthMm() - d.depthMm()));
             double radius = f == null ? 0 : Math.abs(f.radiusMm() - d.radiusMm());
@@ -206,7 +209,8 @@ public final class PartComparison {
             if (f != null && off <= SIZE_MM) {
                 tally.recognised++;
             } else {
-                miss(p.kind().name(), "drawn " + p.pitchMm() + "/" + p.rowPitchMm() + " " + p.columns() + "/" + p.rows() + "; found " + f
+                miss(p.kind().name(), "drawn " + p.pitchMm() + "/" + p.rowPitchMm() + " " + p.columns() + "/" + p.rows()
+                        + "; found " + f
                         + " of " + found.patterns().stream().map(Pattern::kind).toList());
             }
         }
@@ -222,7 +226,8 @@ public final class PartComparison {
     /** Rows and columns of a grid may change their parts: the better reading counts, numbers and pitches together. */
     private static double pitchError(TruePattern p, Pattern f) {
         double straight = pitchError(f, p.columns(), p.rows(), p.pitchMm(), p.rowPitchMm());
-        return p.kind() == Pattern.Kind.GRID ? Math.min(straight, pitchError(f, p.rows(), p.columns(), p.rowPitchMm(), p.pitchMm())) : straight;
+        return p.kind() == Pattern.Kind.GRID
+                ? Math.min(straight, pitchError(f, p.rows(), p.columns(), p.rowPitchMm(), p.pitchMm())) : straight;
     }
 
     private static double pitchError(Pattern f, int columns, int rows, double pitchMm, double rowPitchMm) {

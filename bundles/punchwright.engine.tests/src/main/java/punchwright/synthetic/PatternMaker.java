@@ -54,7 +54,8 @@ final class PatternMaker {
         List<Point> centers = new ArrayList<>();
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
-                centers.add(new Point((column - (columns - 1) / 2.0) * pitch + row % 2 * shift, (row - (rows - 1) / 2.0) * rowPitch));
+                centers.add(new Point((column - (columns - 1) / 2.0) * pitch + row % 2 * shift,
+                        (row - (rows - 1) / 2.0) * rowPitch));
             }
         }
         fill(KINDS.get(random.nextInt(KINDS.size())), kind, centers, turn, new double[] {pitch, rowPitch}, columns, rows);
@@ -81,7 +82,8 @@ final class PatternMaker {
         }
     }
 
-    private void fill(FeatureKind kind, Pattern.Kind how, List<Point> centers, double turn, double[] pitches, int columns, int rows) {
+    private void fill(FeatureKind kind, Pattern.Kind how, List<Point> centers, double turn, double[] pitches,
+            int columns, int rows) {
         TrueOpening one = openings.make(kind, HOLE_REACH_MM);
         double own = openings.between(0, 360);
         List<Point> turned = centers.stream().map(new Place(0, 0, turn)::of).toList();

@@ -14,6 +14,6 @@ import java.util.List;
  * @param edges    number of straight and round edges of its outline
  * @param patterns which openings lie regularly
  */
-public record SyntheticPart(long number, String dxf, double noiseMm, List<TrueOpening> openings, List<TrueDetail> details, int edges,
-        List<TruePattern> patterns) {
+public record SyntheticPart(long number, String dxf, double noiseMm, List<TrueOpening> openings,
+        List<TrueDetail> details, int edges, List<TruePattern> patterns) {
 }

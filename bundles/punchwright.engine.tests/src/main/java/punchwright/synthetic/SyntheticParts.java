@@ -71,14 +71,16 @@ public final class SyntheticParts {
     }
 
     private static TruePattern moved(TruePattern p, Place place) {
-        return new TruePattern(p.kind(), p.centers().stream().map(place::of).toList(), p.pitchMm(), p.rowPitchMm(), p.columns(), p.rows());
+        return new TruePattern(p.kind(), p.centers().stream().map(place::of).toList(), p.pitchMm(), p.rowPitchMm(),
+                p.columns(), p.rows());
     }
 
     private void addFields() {
         List<Pattern.Kind> kinds = new ArrayList<>(List.of(Pattern.Kind.values()));
         Collections.shuffle(kinds, random);
         for (int i = 0; i < kinds.size(); i++) {
-            Place place = new Place(MARGIN_MM + CELLS * CELL_MM + (i % 2 + 0.5) * FIELD_MM, MARGIN_MM + (i / 2 + 0.5) * FIELD_MM, 0);
+            Place place = new Place(MARGIN_MM + CELLS * CELL_MM + (i % 2 + 0.5) * FIELD_MM,
+                    MARGIN_MM + (i / 2 + 0.5) * FIELD_MM, 0);
             PatternMaker fields = new PatternMaker(random, maker);
             do {
                 fields.make(kinds.get(i));
@@ -102,8 +104,8 @@ public final class SyntheticParts {
             while (isLikeAnother(o)) {
                 o = maker.make(kind, REACH_MM);
             }
-            Place cell = new Place(MARGIN_MM + (cells.get(i) % CELLS + 0.5) * CELL_MM, MARGIN_MM + (cells.get(i) / CELLS + 0.5) * CELL_MM,
-                    random.nextInt(6) == 0 ? 0 : 360 * random.nextDouble());
+            Place cell = new Place(MARGIN_MM + (cells.get(i) % CELLS + 0.5) * CELL_MM,
+                    MARGIN_MM + (cells.get(i) / CELLS + 0.5) * CELL_MM, random.nextInt(6) == 0 ? 0 : 360 * random.nextDouble());
             openings.add(o.moved(cell));
         }
     }

@@ -25,13 +25,14 @@ class BundleDirectionsTest {
             "punchwright.model.edit", Set.of("punchwright.model"),
             "punchwright.planner", Set.of("punchwright.engine", "punchwright.model"),
             "punchwright.sheets", Set.of("punchwright.model"),
-            "punchwright.batch", Set.of("punchwright.engine", "punchwright.model", "punchwright.model.edit", "punchwright.planner",
-                    "punchwright.sheets"),
+            "punchwright.batch", Set.of("punchwright.engine", "punchwright.model", "punchwright.model.edit",
+            "punchwright.planner", "punchwright.sheets"),
             "punchwright.ui", Set.of("punchwright.engine", "punchwright.model", "punchwright.model.edit", "punchwright.planner",
                     "punchwright.sheets"));
     /** Needs a display, or a workbench. */
     private static final Pattern WINDOW = Pattern.compile("org\\.eclipse\\.(swt|jface|ui|e4)(\\.|$)|org\\.eclipse\\.swtchart.*");
-    private static final Pattern WINDOW_IMPORT = Pattern.compile("(?m)^import (?:static )?(org\\.eclipse\\.(?:swt|jface|ui|e4|swtchart)\\.\\S+);");
+    private static final Pattern WINDOW_IMPORT =
+            Pattern.compile("(?m)^import (?:static )?(org\\.eclipse\\.(?:swt|jface|ui|e4|swtchart)\\.\\S+);");
 
     static Set<String> bundles() {
         return Bundles.needs().keySet();
@@ -57,7 +58,8 @@ class BundleDirectionsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"punchwright.model", "punchwright.model.edit", "punchwright.planner", "punchwright.sheets", "punchwright.batch"})
+    @ValueSource(strings = {"punchwright.model", "punchwright.model.edit", "punchwright.planner", "punchwright.sheets",
+            "punchwright.batch"})
     void needsNoWindowInTheManifest(String bundle) {
         Set<String> window = new TreeSet<>(Bundles.needs().get(bundle));
         window.removeIf(name -> !WINDOW.matcher(name).find());
@@ -65,7 +67,8 @@ class BundleDirectionsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"punchwright.model", "punchwright.model.edit", "punchwright.planner", "punchwright.sheets", "punchwright.batch"})
+    @ValueSource(strings = {"punchwright.model", "punchwright.model.edit", "punchwright.planner", "punchwright.sheets",
+            "punchwright.batch"})
     void importsNoWindowInTheSource(String bundle) {
         Map<?, String> sources = Bundles.sources(bundle);
         assertFalse(sources.isEmpty(), "no source of " + bundle + " was read");

@@ -36,7 +36,8 @@ class EngineDirectionsTest {
 
     @BeforeAll
     static void readClasses() {
-        engine = new ClassFileImporter().importPackages(ENGINE).that(new DescribedPredicate<JavaClass>("are of the engine bundle") {
+        engine = new ClassFileImporter().importPackages(ENGINE)
+                .that(new DescribedPredicate<JavaClass>("are of the engine bundle") {
             @Override
             public boolean test(JavaClass type) {
                 return type.getSource().map(s -> !s.getUri().toString().contains("test-classes")).orElse(false);
@@ -71,7 +72,8 @@ class EngineDirectionsTest {
 
     @Test
     void engineDrawsNothing() {
-        noClasses().should().dependOnClassesThat().resideInAnyPackage("java.awt..", "javax.swing..", "javax.imageio..").check(engine);
+        noClasses().should().dependOnClassesThat().resideInAnyPackage("java.awt..", "javax.swing..", "javax.imageio..")
+                .check(engine);
     }
 
     @TestFactory
@@ -96,7 +98,8 @@ class EngineDirectionsTest {
         DescribedPredicate<JavaClass> own = resideInAnyPackage("java..", "org.locationtech.jts..", ENGINE,
                 of("finding"), of("geometry"), of("press"), of("proof"));
         DescribedPredicate<JavaClass> recordsOfOthers = resideInAnyPackage(of("tooling"), of("holding"))
-                .and(DescribedPredicate.describe("are plain data", type -> type.isRecord() || type.isEnum() || type.isInterface()));
+                .and(DescribedPredicate.describe("are plain data", type -> type.isRecord() || type.isEnum()
+                || type.isInterface()));
         classes().that().resideInAPackage(of("proof")).should(onlyDependOnClassesThat(own.or(recordsOfOthers))).check(engine);
     }
 

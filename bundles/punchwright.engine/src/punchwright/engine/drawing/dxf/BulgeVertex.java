@@ -18,7 +18,8 @@ record BulgeVertex(Vec3 at, double bulge) {
             BulgeVertex from = vertices.get(i);
             Vec3 to = vertices.get((i + 1) % n).at;
             if (!from.at.equals(to)) {
-                edges.add((Math.abs(from.bulge) < STRAIGHT ? RawLine.of(from.at, to) : arc(from.at, to, from.bulge)).mapped(plane));
+                edges.add((Math.abs(from.bulge) < STRAIGHT ? RawLine.of(from.at, to) : arc(from.at, to, from.bulge))
+                        .mapped(plane));
             }
         }
         return edges;

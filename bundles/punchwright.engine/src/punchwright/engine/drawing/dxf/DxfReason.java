@@ -20,7 +20,8 @@ public enum DxfReason implements Reason {
     /** Arguments: types with their number. */
     NOT_CUT_TYPES(Severity.NOTE), UNKNOWN_TYPES(Severity.WARNING),
     PAPER_SPACE(Severity.NOTE),
-    BLOCK_MISSING(Severity.WARNING), BLOCK_CYCLE(Severity.WARNING), BLOCK_DEPTH(Severity.WARNING), BLOCK_EXTERNAL(Severity.WARNING),
+    BLOCK_MISSING(Severity.WARNING), BLOCK_CYCLE(Severity.WARNING), BLOCK_DEPTH(Severity.WARNING),
+    BLOCK_EXTERNAL(Severity.WARNING),
     /** Arguments: name. */
     TEXT_REPLACED(Severity.WARNING);
 

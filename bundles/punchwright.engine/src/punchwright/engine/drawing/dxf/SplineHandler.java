@@ -19,7 +19,8 @@ final class SplineHandler {
         List<Vec3> fit = points(e, 11);
         boolean closed = (e.integer(70, 0) & CLOSED) != 0;
         if (control.isEmpty() && fit.size() >= 2) {
-            target.add(e, List.of(FitSpline.through(fit, e.has(12) ? e.point(12) : null, e.has(13) ? e.point(13) : null)), closed);
+            target.add(e, List.of(FitSpline.through(fit, e.has(12) ? e.point(12) : null, e.has(13) ? e.point(13) : null)),
+                    closed);
             return;
         }
         int degree = e.integer(71, 3);

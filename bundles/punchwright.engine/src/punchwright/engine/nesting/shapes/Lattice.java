@@ -89,7 +89,8 @@ public final class Lattice {
         }
         found.sort(Comparator.comparingDouble(b -> Math.abs(b.ux * b.vy - b.uy * b.vx)));
         bases.addAll(found.subList(0, Math.min(3, found.size())));
-        bases.add(alongX ? new Basis(c, pitch, 0, 0, rise(c, pitch, 0, true)) : new Basis(c, 0, pitch, rise(c, pitch, 0, false), 0));
+        bases.add(alongX ? new Basis(c, pitch, 0, 0, rise(c, pitch, 0, true))
+                : new Basis(c, 0, pitch, rise(c, pitch, 0, false), 0));
     }
 
     /** Least distance of rows, so that the k-th row, shifted k times, is clear of the first as well. */

@@ -11,8 +11,8 @@ import punchwright.engine.tooling.setup.SetupProblem.Option;
  * limit; at these prices tasks, set-ups and carriers decide by themselves.
  *
  * <p>{@code bound = sum_t min_o (cost + prices) + sum_s min(0, F_s - prices paid) - seat prices x room - limit prices x limit +
- * carriers where their seats sell for more than they cost}. Valid for all prices at or above 0 (Lagrangian relaxation; Fisher 1981,
- * from memory). {@link #step} moves the prices along the subgradient.
+ * carriers where their seats sell for more than they cost}. Valid for all prices at or above 0 (Lagrangian relaxation; Fisher
+ * 1981, from memory). {@link #step} moves the prices along the subgradient.
  */
 final class SetupBound {
 

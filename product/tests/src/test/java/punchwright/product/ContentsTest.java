@@ -37,8 +37,8 @@ class ContentsTest {
     void carriesEveryBundleOfOurs(BuiltProduct product) throws IOException {
         Set<String> own = new TreeSet<>(product.bundleFiles());
         own.removeIf(name -> !name.startsWith("punchwright."));
-        assertEquals(new TreeSet<>(Set.of("punchwright.engine", "punchwright.model", "punchwright.model.edit", "punchwright.planner",
-                "punchwright.sheets", "punchwright.batch", "punchwright.ui")), own);
+        assertEquals(new TreeSet<>(Set.of("punchwright.engine", "punchwright.model", "punchwright.model.edit",
+                "punchwright.planner", "punchwright.sheets", "punchwright.batch", "punchwright.ui")), own);
     }
 
     /** A wrapped library imports optionally, so that it goes missing without a word unless the feature names it. */
@@ -47,7 +47,8 @@ class ContentsTest {
     void carriesWhatTheSpreadsheetLibraryReachesAtRunTime(BuiltProduct product) throws IOException {
         Set<String> bundles = product.bundleFiles();
         for (String name : List.of("wrapped.org.apache.poi.poi", "wrapped.org.apache.poi.poi-ooxml",
-                "wrapped.org.apache.poi.poi-ooxml-lite", "wrapped.org.apache.xmlbeans.xmlbeans", "wrapped.com.zaxxer.SparseBitSet",
+                "wrapped.org.apache.poi.poi-ooxml-lite", "wrapped.org.apache.xmlbeans.xmlbeans",
+                "wrapped.com.zaxxer.SparseBitSet",
                 "wrapped.com.github.virtuald.curvesapi", "org.apache.commons.commons-compress", "org.apache.commons.math3",
                 "org.apache.commons.commons-io", "org.apache.commons.commons-codec", "org.apache.commons.commons-collections4",
                 "org.apache.logging.log4j.api", "org.apache.logging.log4j.to.jul")) {
@@ -79,8 +80,10 @@ class ContentsTest {
         String here = Path.of("..", "..").toAbsolutePath().normalize().toString();
         List<String> naming;
         try (Stream<Path> files = Files.walk(product.root())) {
-            naming = files.filter(f -> Files.isRegularFile(f) && !f.toString().endsWith(".jar")).filter(f -> text(f).contains(here))
-                    .map(Path::toString).filter(f -> !f.contains("org.eclipse.core.runtime") && !f.contains("org.eclipse.osgi")).toList();
+            naming = files.filter(f -> Files.isRegularFile(f) && !f.toString().endsWith(".jar"))
+                    .filter(f -> text(f).contains(here))
+                    .map(Path::toString).filter(f -> !f.contains("org.eclipse.core.runtime") && !f.contains("org.eclipse.osgi"))
+                    .toList();
         }
         assertEquals(List.of(), naming);
         assertFalse(Files.exists(product.root().resolve("p2")), "what the installer keeps must not be shipped");

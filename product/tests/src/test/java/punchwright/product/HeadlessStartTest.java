@@ -42,7 +42,8 @@ class HeadlessStartTest {
             process.destroyForcibly();
             throw new AssertionError("still running after " + LONGEST_S + " s: " + command);
         }
-        return new Run(process.exitValue(), Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
+        return new Run(process.exitValue(), Files.readString(out, StandardCharsets.UTF_8),
+                Files.readString(err, StandardCharsets.UTF_8));
     }
 
     private static Path script() {
@@ -50,7 +51,8 @@ class HeadlessStartTest {
         String arch = System.getProperty("os.arch").equals("amd64") ? "x86_64" : System.getProperty("os.arch");
         Path script = BuiltProduct.ALL.stream().filter(p -> p.os().equals(os) && p.arch().equals(arch)).findFirst()
                 .map(p -> p.root().resolve("punchwright")).orElseThrow();
-        assumeTrue(Files.isExecutable(script) && !System.getProperty("os.name").startsWith("Windows"), "the script is for Linux and macOS");
+        assumeTrue(Files.isExecutable(script) && !System.getProperty("os.name").startsWith("Windows"),
+                "the script is for Linux and macOS");
         return script.toAbsolutePath();
     }
 

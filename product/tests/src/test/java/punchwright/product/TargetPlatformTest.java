@@ -52,7 +52,8 @@ class TargetPlatformTest {
     }
 
     @Test
-    void everyLocationIsAListOfArtifactsWithoutTheirDependencies() throws IOException, SAXException, ParserConfigurationException {
+    void everyLocationIsAListOfArtifactsWithoutTheirDependencies() throws IOException, SAXException,
+            ParserConfigurationException {
         List<Element> locations = elements(parse("platform/punchwright.platform.target"), "location");
         assertFalse(locations.isEmpty());
         for (Element location : locations) {
@@ -70,7 +71,8 @@ class TargetPlatformTest {
 
     /** Else the tests beside a bundle would run against another version than the product carries. */
     @ParameterizedTest
-    @CsvSource({"jts.version, jts-core", "ojalgo.version, ojalgo", "gson.version, gson", "poi.version, poi-ooxml", "osgi.version, org.eclipse.osgi",
+    @CsvSource({"jts.version, jts-core", "ojalgo.version, ojalgo", "gson.version, gson", "poi.version, poi-ooxml",
+            "osgi.version, org.eclipse.osgi",
         "junit.version, junit-jupiter-api",
         "emf.common.version, org.eclipse.emf.common", "emf.ecore.version, org.eclipse.emf.ecore",
         "emf.xmi.version, org.eclipse.emf.ecore.xmi", "emf.change.version, org.eclipse.emf.ecore.change",

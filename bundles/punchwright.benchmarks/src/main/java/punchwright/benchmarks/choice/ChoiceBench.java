@@ -23,8 +23,9 @@ import punchwright.engine.tooling.setup.SetupProblem.Solution;
 import punchwright.engine.tooling.setup.SetupSolver;
 
 /**
- * The choice of tools on seeded parts and orders: ours whole, from features to the choice, and the arithmetic alone by ours and by
- * the libraries compared. Times are processor time of the whole program, so that a busy machine and helping threads count rightly.
+ * The choice of tools on seeded parts and orders: ours whole, from features to the choice, and the arithmetic alone by ours and
+ * by the libraries compared. Times are processor time of the whole program, so that a busy machine and helping threads count
+ * rightly.
  */
 public final class ChoiceBench {
 
@@ -135,7 +136,8 @@ public final class ChoiceBench {
     }
 
     private void print() {
-        out.printf(Locale.ROOT, "%-32s %6s %9s %10s %10s %12s%n", "what", "cases", "proven %", "median s", "worst s", "worst gap %");
+        out.printf(Locale.ROOT, "%-32s %6s %9s %10s %10s %12s%n", "what", "cases", "proven %", "median s", "worst s",
+                "worst gap %");
         rows.forEach((what, list) -> {
             double[] times = list.stream().mapToDouble(r -> r[0]).sorted().toArray();
             out.printf(Locale.ROOT, "%-32s %6d %9.1f %10.2f %10.2f %12.3f%n", what, list.size(),

@@ -32,7 +32,9 @@ import punchwright.engine.tooling.ToolWishes;
 import punchwright.engine.tooling.ToolingJob;
 import punchwright.engine.tooling.ToolingRules;
 
-/** An invented shop from a seed: a library of many tools, a machine with too few places for all, parts with holes of all kinds. */
+/**
+ * An invented shop from a seed: a library of many tools, a machine with too few places for all, parts with holes of all kinds.
+ */
 final class SeededShop {
 
     private static final double THICKNESS_MM = 2;
@@ -53,7 +55,8 @@ final class SeededShop {
             addTool();
         }
         for (int i = 0; i < 40; i++) {
-            sizes.add(new double[] { half(3, 45), half(10, 45), half(4, 20), random.nextInt(6), random.nextInt(4) == 0 ? 90 : 0 });
+            sizes.add(new double[] { half(3, 45), half(10, 45), half(4, 20), random.nextInt(6), random.nextInt(4) == 0
+                    ? 90 : 0 });
         }
     }
 
@@ -89,7 +92,8 @@ final class SeededShop {
     private void add(ToolShape shape, double l, double w, double r) {
         String id = shape + " " + l + (w > 0 ? " x " + w : "");
         AngleFreedom freedom = random.nextInt(3) == 0 ? AngleFreedom.QUARTER : AngleFreedom.ANY;
-        tools.putIfAbsent(id, new Tool(id, id, shape, l, w > 0 ? w : l, r, freedom, 0, List.of(0.2, 0.3, 0.4, 0.6), ShearKind.FLAT, 0,
+        tools.putIfAbsent(id, new Tool(id, id, shape, l, w > 0 ? w : l, r, freedom, 0, List.of(0.2, 0.3, 0.4, 0.6),
+                ShearKind.FLAT, 0,
                 80 + 3 * l, 10, 6, Map.of(MaterialGroup.MILD_STEEL, 60_000), 0, 1 + random.nextInt(2), 0, List.of(), null));
     }
 
@@ -148,7 +152,7 @@ final class SeededShop {
 
     Readiness readiness(double runs) {
         List<String> ids = List.copyOf(tools.keySet());
-        return new Readiness(List.of(new Readiness.Standing("15", ids.get(9), null), new Readiness.Standing("1", ids.get(3), null)),
-                120, runs);
+        return new Readiness(List.of(new Readiness.Standing("15", ids.get(9), null),
+                new Readiness.Standing("1", ids.get(3), null)), 120, runs);
     }
 }

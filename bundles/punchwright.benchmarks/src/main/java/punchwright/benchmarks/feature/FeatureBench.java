@@ -23,8 +23,8 @@ import punchwright.synthetic.SyntheticPart;
 import punchwright.synthetic.SyntheticParts;
 
 /**
- * Generated parts through the whole chain: DXF text, reader, recognition, held against what was drawn. Options: --parts N (10000),
- * --seed N (1), --from N (0). Prints a table of kinds; gives 1 when anything is missed, 2 for options it does not know.
+ * Generated parts through the whole chain: DXF text, reader, recognition, held against what was drawn. Options: --parts N
+ * (10000), --seed N (1), --from N (0). Prints a table of kinds; gives 1 when anything is missed, 2 for options it does not know.
  */
 public final class FeatureBench {
 
@@ -70,8 +70,8 @@ public final class FeatureBench {
     private void part(SyntheticPart part) {
         try {
             long start = System.nanoTime();
-            DrawingResult read = DrawingReader.read(new ByteArrayInputStream(part.dxf().getBytes(StandardCharsets.US_ASCII)), "part",
-                    DrawingOptions.USUAL);
+            DrawingResult read = DrawingReader.read(new ByteArrayInputStream(part.dxf().getBytes(StandardCharsets.US_ASCII)),
+                    "part", DrawingOptions.USUAL);
             long between = System.nanoTime();
             FeatureSet found = FeatureRecognition.recognise("part", read.shapes().get(0));
             recogniseS += (System.nanoTime() - between) / 1e9;
@@ -91,8 +91,8 @@ public final class FeatureBench {
         out.printf("%-18s %9s %11s %9s %14s %14s%n", "kind", "drawn", "recognised", "per cent", "size off mm", "radius off mm");
         tallies.forEach((kind, t) -> out.printf("%-18s %,9d %,11d %9.3f %14.5f %14.5f%n", kind, t.drawn(), t.recognised(),
                 100.0 * t.recognised() / t.drawn(), t.worstMm(), t.worstRadiusMm()));
-        out.printf("mean time of a part: read %.2f ms, recognised %.2f ms (%.3f ms an opening)%n", 1e3 * readS / parts, 1e3 * recogniseS / parts,
-                1e3 * recogniseS / openings);
+        out.printf("mean time of a part: read %.2f ms, recognised %.2f ms (%.3f ms an opening)%n", 1e3 * readS / parts,
+                1e3 * recogniseS / parts, 1e3 * recogniseS / openings);
         out.printf("missed: %,d%n", misses.size());
         misses.stream().limit(MOST_SHOWN).forEach(m -> out.println("  " + m.text()));
     }

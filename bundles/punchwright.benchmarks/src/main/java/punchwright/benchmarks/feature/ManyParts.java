@@ -32,7 +32,8 @@ final class ManyParts {
             byte[] dxf = SyntheticParts.part(1, i).dxf().getBytes(StandardCharsets.US_ASCII);
             Shape part = DrawingReader.read(new ByteArrayInputStream(dxf), "part", DrawingOptions.USUAL).shapes().get(0);
             for (int k = 0; k < COPIES; k++) {
-                shapes.add(part.moved(new Pose(1e4 * random.nextDouble(), 1e4 * random.nextDouble(), 360 * random.nextDouble(), random.nextBoolean())));
+                shapes.add(part.moved(new Pose(1e4 * random.nextDouble(), 1e4 * random.nextDouble(), 360 * random.nextDouble(),
+                        random.nextBoolean())));
             }
         }
         long start = System.nanoTime();

@@ -12,7 +12,8 @@ record Options(double seconds, long seed, boolean turn, List<Path> paths) {
             + "  --seconds N  processor time for each instance, default 2\n"
             + "  --seed N     seed of the search, default 1\n"
             + "  --turn       rectangles may also be turned by 90 degrees\n"
-            + "  PATH         instance files or folders: JSON of irregular or rectangle sets, or lines name;kinds;width;height;w,h,n;...";
+            + "  PATH         instance files or folders: JSON of irregular or rectangle sets,"
+            + " or lines name;kinds;width;height;w,h,n;...";
 
     /** @throws IllegalArgumentException naming the argument that is wrong */
     static Options of(List<String> arguments) {

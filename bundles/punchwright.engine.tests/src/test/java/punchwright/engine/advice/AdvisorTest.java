@@ -8,12 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,17 +52,16 @@ class AdvisorTest {
         return plate;
     }
 
-    /** Yearly cost of an order with tools, every part chosen anew; a part takes the cheaper of both libraries. */
-    private static double bruteForce(BookOrder order, List<Tool> today, Tool more) {
+    /**
+     * Yearly cost of an order with tools; a part takes the cheaper of both libraries, {@code today} holds the choices without.
+     */
+    private static double bruteForce(BookOrder order, Map<PartDemand, ToolWeighing> today, Tool more) {
         double cost = 0;
         Set<String> used = new HashSet<>();
         for (PartDemand d : order.demands()) {
-            ToolWeighing without = choice(d, today);
-            List<Tool> all = new ArrayList<>(today);
-            if (more != null) {
-                all.add(more);
-            }
-            ToolWeighing with = choice(d, all);
+            ToolWeighing without = today.get(d);
+            ToolWeighing with = more == null ? without
+                    : choice(d, Stream.concat(SmallShop.tools().stream(), Stream.of(more)).toList());
             ToolWeighing best = with.operations().complete() && with.costSeconds() < without.costSeconds() ? with : without;
             assertTrue(best.operations().complete());
             cost += d.quantity() * best.costSeconds() * 90 / 3600;
@@ -76,6 +77,13 @@ class AdvisorTest {
                 ToolingRules.USUAL), part.weights(90), ToolWishes.NONE);
     }
 
+    /** Choices with the tools of today: the same whatever is looked at besides. */
+    private static Map<PartDemand, ToolWeighing> today(List<BookOrder> orders, List<Tool> tools) {
+        Map<PartDemand, ToolWeighing> today = new IdentityHashMap<>();
+        orders.stream().flatMap(o -> o.demands().stream()).forEach(d -> today.put(d, choice(d, tools)));
+        return today;
+    }
+
     @ParameterizedTest
     @ValueSource(ints = { 1, 2, 3 })
     void theRankingIsThatOfBruteForceAndNoBoundIsBelowItsSaving(int seed) {
@@ -86,12 +94,13 @@ class AdvisorTest {
         Book book = new Book(job, Progress.SILENT);
         Today today = new Today(book);
         SavingBound bound = new SavingBound(book, today.cost());
+        Map<PartDemand, ToolWeighing> owned = today(job.orders(), tools);
         Map<String, Double> savings = new TreeMap<>();
         for (Addition a : Additions.of(book, today.cost())) {
             if (a.kind() == AdditionKind.TOOL) {
                 double saving = 0;
                 for (BookOrder o : job.orders()) {
-                    saving += Math.max(0, bruteForce(o, tools, null) - bruteForce(o, tools, a.tool()));
+                    saving += Math.max(0, bruteForce(o, owned, null) - bruteForce(o, owned, a.tool()));
                 }
                 savings.put(a.id(), saving);
                 double most = new Prospect(book, today, bound, a).most();

@@ -29,9 +29,11 @@ class BadFilesTest {
     @Test
     void aMissingFileAFolderAndAnEmptyFile(@TempDir Path folder) throws IOException {
         Path empty = Files.createFile(folder.resolve("empty.dxf"));
-        for (Object[] row : new Object[][] {{folder.resolve("none.dxf"), DrawingReason.FILE_MISSING}, {folder, DrawingReason.FILE_IS_FOLDER},
+        for (Object[] row : new Object[][] {{folder.resolve("none.dxf"), DrawingReason.FILE_MISSING},
+                {folder, DrawingReason.FILE_IS_FOLDER},
             {empty, DxfReason.EMPTY}}) {
-            DrawingException e = assertThrows(DrawingException.class, () -> DrawingReader.read((Path) row[0], DrawingOptions.USUAL));
+            DrawingException e = assertThrows(DrawingException.class,
+                    () -> DrawingReader.read((Path) row[0], DrawingOptions.USUAL));
             assertEquals(row[1], e.finding().reason());
             assertTrue(e.getMessage().startsWith(row[0].toString()));
             assertFalse(e.finding().remedy().isEmpty());
@@ -45,7 +47,8 @@ class BadFilesTest {
         assertEquals(DxfReason.NOT_DXF, reason("0\nLINE\n"));
         assertEquals(DrawingReason.NO_CONTOUR, reason(Dxf.mm() + Dxf.entities("")));
         assertEquals(DrawingReason.NO_CONTOUR_OPEN, reason(Dxf.mm() + Dxf.entities(Dxf.line(0, 0, 5, 5))));
-        assertEquals(DrawingReason.NO_CONTOUR_BAD_NUMBERS, reason(Dxf.mm() + Dxf.entities(Dxf.tags("0 CIRCLE|10 0,5|20 0|40 3"))));
+        assertEquals(DrawingReason.NO_CONTOUR_BAD_NUMBERS,
+                reason(Dxf.mm() + Dxf.entities(Dxf.tags("0 CIRCLE|10 0,5|20 0|40 3"))));
     }
 
     @Test
@@ -59,7 +62,8 @@ class BadFilesTest {
 
     @Test
     void badNumbersAreNamedWithLineAndText() throws DrawingException {
-        DrawingResult r = Dxf.read(Dxf.mm() + Dxf.entities(Dxf.PLATE + Dxf.tags("0 CIRCLE|10 NaN|20 0|40 3|0 CIRCLE|10 1e999|20 0|40 3")));
+        DrawingResult r = Dxf.read(Dxf.mm()
+                + Dxf.entities(Dxf.PLATE + Dxf.tags("0 CIRCLE|10 NaN|20 0|40 3|0 CIRCLE|10 1e999|20 0|40 3")));
         assertEquals(2, r.findings().stream().filter(f -> f.reason() == DxfReason.BAD_NUMBER).count());
         assertTrue(r.findings().get(0).message().contains("\"NaN\""));
     }
@@ -79,7 +83,8 @@ class BadFilesTest {
                 throw new IOException("device gone");
             }
         };
-        DrawingException e = assertThrows(DrawingException.class, () -> DrawingReader.read(failing, "x.dxf", DrawingOptions.USUAL));
+        DrawingException e = assertThrows(DrawingException.class,
+                () -> DrawingReader.read(failing, "x.dxf", DrawingOptions.USUAL));
         assertEquals(DrawingReason.FILE_UNREADABLE, e.finding().reason());
         assertTrue(e.getMessage().contains("device gone"));
     }
@@ -88,8 +93,10 @@ class BadFilesTest {
     @Test
     void damagedFilesNeverBreakTheReader() {
         byte[] good = (Dxf.mm() + Dxf.blocks(Dxf.block("H", Dxf.circle(0, 0, 2)))
-                + Dxf.entities(Dxf.PLATE + Dxf.tags("0 INSERT|2 H|10 9|20 9|70 3|44 9|0 SPLINE|70 8|71 2|73 3|40 0|40 0|40 0|40 1|40 1|40 1"
-                + "|10 0|20 0|10 20|20 20|10 40|20 0|0 ELLIPSE|10 50|20 40|11 30|21 0|40 0.5|0 LWPOLYLINE|90 4|70 1|10 0|20 0|10 30|20 0|42 1"
+                + Dxf.entities(Dxf.PLATE
+                + Dxf.tags("0 INSERT|2 H|10 9|20 9|70 3|44 9|0 SPLINE|70 8|71 2|73 3|40 0|40 0|40 0|40 1|40 1|40 1"
+                + "|10 0|20 0|10 20|20 20|10 40|20 0|0 ELLIPSE|10 50|20 40|11 30|21 0|40 0.5"
+                + "|0 LWPOLYLINE|90 4|70 1|10 0|20 0|10 30|20 0|42 1"
                 + "|10 30|20 8|0 ARC|10 1|20 2|40 3|50 10|51 80"))).getBytes(StandardCharsets.US_ASCII);
         Random random = new Random(99);
         int read = 0;

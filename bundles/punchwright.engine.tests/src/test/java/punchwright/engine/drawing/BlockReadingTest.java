@@ -32,8 +32,8 @@ class BlockReadingTest {
 
     @Test
     void nestedScaledAndMirrored() throws DrawingException {
-        DrawingResult r = read(Dxf.block("IN", Dxf.circle(1, 0, 0.5)) + Dxf.block("OUT", Dxf.tags("0 INSERT|2 IN|10 2|20 0|41 2|42 2")),
-                "0 INSERT|2 OUT|10 100|20 50|41 -3|42 3");
+        DrawingResult r = read(Dxf.block("IN", Dxf.circle(1, 0, 0.5))
+                + Dxf.block("OUT", Dxf.tags("0 INSERT|2 IN|10 2|20 0|41 2|42 2")), "0 INSERT|2 OUT|10 100|20 50|41 -3|42 3");
         Bounds hole = r.shapes().get(0).holes().get(0).bounds();
         assertEquals(100 - 3 * (2 + 2), hole.center().x(), 1e-9);
         assertEquals(6, r.circleDiametersMm().get(0), 1e-9);

@@ -96,7 +96,8 @@ class ChainingTest {
     @Test
     void endsOnTheMiddleOfALineAreJoinedWhereNothingElseCloses() throws DrawingException {
         // A U whose open end is closed by a longer line: both ends of the U lie inside that line.
-        DrawingResult r = survey(Dxf.line(10, 0, 10, 50) + Dxf.line(10, 50, 60, 50) + Dxf.line(60, 50, 60, 0) + Dxf.line(0, 0, 80, 0));
+        DrawingResult r = survey(Dxf.line(10, 0, 10, 50) + Dxf.line(10, 50, 60, 50) + Dxf.line(60, 50, 60, 0)
+                + Dxf.line(0, 0, 80, 0));
         assertEquals(1, r.loops().size());
         assertEquals(2500, r.areaMm2(), 1e-9);
         assertEquals(1, of(r, ContourReason.SPLIT).size());

@@ -50,7 +50,8 @@ final class Dxf {
     }
 
     static DrawingResult survey(String text) throws DrawingException {
-        return DrawingReader.survey(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), "test.dxf", DrawingOptions.USUAL);
+        return DrawingReader.survey(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), "test.dxf",
+                DrawingOptions.USUAL);
     }
 
     static DrawingResult read(String text) throws DrawingException {

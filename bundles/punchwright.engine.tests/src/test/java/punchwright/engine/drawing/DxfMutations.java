@@ -15,13 +15,17 @@ final class DxfMutations {
     private record Tag(String code, String value) {
     }
 
-    private static final String[] VALUES = {"1e308", "-1e308", "NaN", "Infinity", "-1", "0", "-0.0", "1e-320", "2147483647", "-2147483648",
-        "9223372036854775807", "1000000", "32767", "100000", "999999999999999", "1,5", "", "text", "0x10", "1e13", "1e12", "-5e-324", "360",
+    private static final String[] VALUES = {"1e308", "-1e308", "NaN", "Infinity", "-1", "0", "-0.0", "1e-320", "2147483647",
+            "-2147483648",
+        "9223372036854775807", "1000000", "32767", "100000", "999999999999999", "1,5", "", "text", "0x10", "1e13", "1e12",
+        "-5e-324", "360",
         "16", "255", "\u00E4\u20AC", "\\U+12", "*", "H", "B1", "LINE", "SECTION", "ENDSEC", "EOF", "SEQEND", "ENDBLK", "BLOCK"};
-    private static final String[] CODES = {"0", "1", "2", "3", "5", "6", "8", "9", "10", "11", "12", "13", "20", "21", "30", "40", "41", "42",
-        "43", "44", "45", "50", "51", "60", "62", "66", "67", "70", "71", "72", "73", "74", "90", "100", "101", "210", "220", "230", "310",
-        "999", "1004", "1071", "-1", "1072", "99999"};
-    private static final String[] TYPES = {"LINE", "ARC", "CIRCLE", "ELLIPSE", "LWPOLYLINE", "POLYLINE", "VERTEX", "SEQEND", "SPLINE", "INSERT",
+    private static final String[] CODES = {"0", "1", "2", "3", "5", "6", "8", "9", "10", "11", "12", "13", "20", "21", "30",
+            "40", "41", "42",
+        "43", "44", "45", "50", "51", "60", "62", "66", "67", "70", "71", "72", "73", "74", "90", "100", "101", "210", "220",
+        "230", "310", "999", "1004", "1071", "-1", "1072", "99999"};
+    private static final String[] TYPES = {"LINE", "ARC", "CIRCLE", "ELLIPSE", "LWPOLYLINE", "POLYLINE", "VERTEX", "SEQEND",
+            "SPLINE", "INSERT",
         "SOLID", "TRACE", "TEXT", "MTEXT", "POINT", "ATTRIB", "HATCH", "NONSENSE"};
 
     private final Random random;
@@ -45,7 +49,8 @@ final class DxfMutations {
     private List<Tag> drawing() {
         List<Tag> tags = new ArrayList<>();
         add(tags, "0 SECTION|2 HEADER|9 $ACADVER|1 " + pick("AC1009", "AC1015", "AC1027") + "|9 $DWGCODEPAGE|3 "
-                + pick("ANSI_1252", "ANSI_932", "NONE") + "|9 $INSUNITS|70 " + random.nextInt(25) + "|0 ENDSEC|0 SECTION|2 TABLES|0 TABLE"
+                + pick("ANSI_1252", "ANSI_932", "NONE") + "|9 $INSUNITS|70 " + random.nextInt(25)
+                + "|0 ENDSEC|0 SECTION|2 TABLES|0 TABLE"
                 + "|2 LAYER|0 LAYER|2 ICE|70 1|62 7|0 LAYER|2 DARK|62 -3|6 CENTER|0 ENDTAB|0 ENDSEC|0 SECTION|2 BLOCKS");
         for (int b = 0; b < 4; b++) {
             add(tags, "0 BLOCK|8 0|2 B" + b + "|70 0|10 " + number() + "|20 0");
@@ -70,17 +75,24 @@ final class DxfMutations {
             case 0 -> "0 LINE" + at + "|11 " + number() + "|21 " + number();
             case 1 -> "0 ARC" + at + "|40 " + number() + "|50 " + number() + "|51 " + number();
             case 2 -> "0 CIRCLE" + at + "|40 " + number() + "|210 0|220 " + pick("0", "1") + "|230 " + pick("1", "-1");
-            case 3 -> "0 ELLIPSE" + at + "|11 " + number() + "|21 " + number() + "|40 0.5|41 0|42 " + pick("6.2831853", "2", number());
-            case 4 -> "0 LWPOLYLINE" + at + "|42 " + number() + "|10 " + number() + "|20 9|10 30|20 30|70 " + random.nextInt(2) + "|90 3";
-            case 5 -> "0 POLYLINE|8 0|66 1|70 " + pick("0", "1", "8", "16", "64") + "|0 VERTEX" + at + "|42 1|0 VERTEX|10 7|20 7|70 "
+            case 3 -> "0 ELLIPSE" + at + "|11 " + number() + "|21 " + number() + "|40 0.5|41 0|42 "
+                    + pick("6.2831853", "2", number());
+            case 4 -> "0 LWPOLYLINE" + at + "|42 " + number() + "|10 " + number() + "|20 9|10 30|20 30|70 "
+                    + random.nextInt(2) + "|90 3";
+            case 5 -> "0 POLYLINE|8 0|66 1|70 " + pick("0", "1", "8", "16", "64") + "|0 VERTEX" + at
+                    + "|42 1|0 VERTEX|10 7|20 7|70 "
                     + pick("0", "16") + "|0 VERTEX|10 9|20 0|0 SEQEND";
-            case 6 -> "0 SPLINE|8 0|70 " + pick("8", "1", "11") + "|71 2|72 6|73 3|40 0|40 0|40 0|40 1|40 1|40 1" + at + "|10 5|20 "
+            case 6 -> "0 SPLINE|8 0|70 " + pick("8", "1", "11") + "|71 2|72 6|73 3|40 0|40 0|40 0|40 1|40 1|40 1" + at
+                    + "|10 5|20 "
                     + number() + "|10 9|20 0|41 1|41 " + pick("1", "0.5", "0") + "|41 1";
             case 7 -> "0 SPLINE|8 0|71 3|11 0|21 0|11 " + number() + "|21 5|11 9|21 " + number() + "|12 0|22 1";
-            case 8 -> "0 INSERT" + at + "|2 B" + random.nextInt(Math.max(1, blocks)) + "|41 " + number() + "|42 " + number() + "|50 "
-                    + number() + "|70 " + pick("1", "3", "1", "100") + "|71 " + pick("1", "2", "1", "30") + "|44 5|45 " + number();
+            case 8 -> "0 INSERT" + at + "|2 B" + random.nextInt(Math.max(1, blocks)) + "|41 " + number() + "|42 "
+                    + number() + "|50 "
+                    + number() + "|70 " + pick("1", "3", "1", "100") + "|71 " + pick("1", "2", "1", "30")
+                    + "|44 5|45 " + number();
             case 9 -> "0 " + pick("SOLID", "TRACE") + at + "|11 " + number() + "|21 0|12 0|22 9|13 9|23 9";
-            case 10 -> "0 " + pick("TEXT", "MTEXT", "ATTRIB") + at + "|40 3|1 {\\H2x;A\\P%%c\\S1/2;^I" + number() + "}|50 " + number();
+            case 10 -> "0 " + pick("TEXT", "MTEXT", "ATTRIB") + at + "|40 3|1 {\\H2x;A\\P%%c\\S1/2;^I" + number()
+                    + "}|50 " + number();
             default -> "0 POINT" + at;
         };
     }

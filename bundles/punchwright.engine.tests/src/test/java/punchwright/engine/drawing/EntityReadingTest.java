@@ -48,7 +48,8 @@ class EntityReadingTest {
 
     @Test
     void twoArcsMakeACircle() throws DrawingException {
-        DrawingResult r = Dxf.read(Dxf.mm() + Dxf.entities(Dxf.tags("0 ARC|10 5|20 6|40 7|50 350|51 100|0 ARC|10 5|20 6|40 7|50 100|51 350")));
+        DrawingResult r = Dxf.read(Dxf.mm()
+                + Dxf.entities(Dxf.tags("0 ARC|10 5|20 6|40 7|50 350|51 100|0 ARC|10 5|20 6|40 7|50 100|51 350")));
         assertEquals(14, r.circleDiametersMm().get(0), 1e-9);
         assertEquals(49 * Math.PI, r.areaMm2(), 1e-9);
     }
@@ -68,7 +69,8 @@ class EntityReadingTest {
         String w = Double.toString(Math.sqrt(0.5));
         Contour circle = only("0 SPLINE|70 13|71 2|72 12|73 9|40 0|40 0|40 0|40 1|40 1|40 2|40 2|40 3|40 3|40 4|40 4|40 4"
                 + "|41 1|41 " + w + "|41 1|41 " + w + "|41 1|41 " + w + "|41 1|41 " + w + "|41 1"
-                + "|10 10|20 0|10 10|20 10|10 0|20 10|10 -10|20 10|10 -10|20 0|10 -10|20 -10|10 0|20 -10|10 10|20 -10|10 10|20 0");
+                + "|10 10|20 0|10 10|20 10|10 0|20 10|10 -10|20 10|10 -10|20 0"
+                + "|10 -10|20 -10|10 0|20 -10|10 10|20 -10|10 10|20 0");
         assertEquals(100 * Math.PI, circle.areaMm2(), 1e-3);
         assertEquals(20 * Math.PI, circle.lengthMm(), 1e-3);
     }
@@ -93,7 +95,8 @@ class EntityReadingTest {
 
     @Test
     void extrusionBelowMirrorsX() throws DrawingException {
-        DrawingResult r = Dxf.read(Dxf.mm() + Dxf.entities(Dxf.PLATE + Dxf.tags("0 CIRCLE|10 -150|20 50|40 10|210 0|220 0|230 -1")));
+        DrawingResult r = Dxf.read(Dxf.mm()
+                + Dxf.entities(Dxf.PLATE + Dxf.tags("0 CIRCLE|10 -150|20 50|40 10|210 0|220 0|230 -1")));
         Bounds hole = r.shapes().get(0).holes().get(0).bounds();
         assertEquals(150, hole.center().x(), 1e-9);
     }
@@ -112,7 +115,8 @@ class EntityReadingTest {
 
     @Test
     void textsAndPointsAreNotCut() throws DrawingException {
-        DrawingResult r = Dxf.read(Dxf.mm() + Dxf.entities(Dxf.PLATE + Dxf.tags("0 TEXT|10 5|20 5|40 3|1 HELLO|0 POINT|10 1|20 1")));
+        DrawingResult r = Dxf.read(Dxf.mm()
+                + Dxf.entities(Dxf.PLATE + Dxf.tags("0 TEXT|10 5|20 5|40 3|1 HELLO|0 POINT|10 1|20 1")));
         assertEquals(1, r.loops().size());
         assertTrue(r.findings().stream().anyMatch(f -> f.message().contains("TEXT (1)")));
     }

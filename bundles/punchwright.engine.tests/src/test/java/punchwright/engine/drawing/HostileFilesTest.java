@@ -24,7 +24,9 @@ import punchwright.engine.geometry.Contour;
 /** Validation: what hostile files must give is written in their manifest; here are the words that the findings must say. */
 class HostileFilesTest {
 
-    /** A file: what it must end in (E error, W warning, S success), loops (-1 not stated), size in mm, words that must be said. */
+    /**
+     * A file: what it must end in (E error, W warning, S success), loops (-1 not stated), size in mm, words that must be said.
+     */
     private record Row(String file, String ends, int loops, double width, double height, String... words) {
     }
 
@@ -46,7 +48,8 @@ class HostileFilesTest {
             new Row("23_touching_holes", "W", 4, 0, 0, "cross near (0,", "touch at (100, 50)"),
             new Row("24_islands", "S", 4, 200, 100), new Row("25_interleaved_no_header", "W", 2, 200, 100, "not stated"),
             new Row("26_cr_only", "S", 2, 200, 100), new Row("27_crlf_comments_trailing", "SW", 2, 200, 100),
-            new Row("28_unknown_entities", "W", 2, 200, 100, "ACAD_TABLE", "WHATEVER"), new Row("29_paper_space", "S", 2, 200, 100),
+            new Row("28_unknown_entities", "W", 2, 200, 100, "ACAD_TABLE", "WHATEVER"),
+            new Row("29_paper_space", "S", 2, 200, 100),
             new Row("30_missing_block", "W", 2, 200, 100, "NOWHERE"), new Row("31_block_cycle", "WE", -1, 0, 0, "holds itself"),
             new Row("32_block_bomb", "E", -1, 0, 0, "limit"), new Row("33_block_array_mirrored", "S", 33, 200, 100),
             new Row("34_extrusion_minus_z", "S", 4, 200, 100), new Row("35_bulges", "S", 4, 200, 100),
@@ -63,7 +66,8 @@ class HostileFilesTest {
             assertEquals(files.filter(f -> f.toString().endsWith(".dxf")).count(), ROWS.size());
         }
         for (Row row : ROWS) {
-            Assertions.assertTimeoutPreemptively(Duration.ofSeconds(60), () -> check(folder.resolve(row.file() + ".dxf"), row, wrong));
+            Assertions.assertTimeoutPreemptively(Duration.ofSeconds(60),
+                    () -> check(folder.resolve(row.file() + ".dxf"), row, wrong));
         }
         assertEquals(List.of(), wrong);
     }
@@ -107,8 +111,8 @@ class HostileFilesTest {
     @Test
     void particularFigures() throws DrawingException {
         Path folder = TestData.folder("nasty");
-        Map<String, Double> areas = Map.of("41_one_contour_50k_vertices", 502654.82, "24_islands", 20000 - 9600 + 3200 - 100 * Math.PI,
-                "13_huge_coordinates", 20000 - 100 * Math.PI);
+        Map<String, Double> areas = Map.of("41_one_contour_50k_vertices", 502654.82, "24_islands",
+                20000 - 9600 + 3200 - 100 * Math.PI, "13_huge_coordinates", 20000 - 100 * Math.PI);
         for (Map.Entry<String, Double> e : areas.entrySet()) {
             DrawingResult r = DrawingReader.read(folder.resolve(e.getKey() + ".dxf"), DrawingOptions.USUAL);
             assertEquals(e.getValue(), r.areaMm2(), e.getKey().startsWith("24") ? 400 : 0.01, e.getKey());

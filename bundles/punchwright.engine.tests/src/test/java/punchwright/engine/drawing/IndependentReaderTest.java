@@ -82,7 +82,8 @@ class IndependentReaderTest {
     }
 
     private void note(String name, String what, boolean differs, String text) {
-        boolean known = KNOWN.entrySet().stream().anyMatch(k -> name.endsWith(k.getKey()) && List.of(k.getValue().split(" ")).contains(what));
+        boolean known = KNOWN.entrySet().stream().anyMatch(k -> name.endsWith(k.getKey()) && List.of(k.getValue().split(" "))
+                .contains(what));
         if (differs && !known) {
             differences.add(name + ": " + what + " " + text);
         }

@@ -29,7 +29,8 @@ class LayersAndUnitsTest {
                 + Dxf.entities(Dxf.PLATE + Dxf.tags("0 CIRCLE|8 ICE|10 50|20 50|40 5|0 CIRCLE|8 dark|10 90|20 50|40 5"));
         DrawingResult r = Dxf.read(file);
         assertEquals(1, r.loops().size());
-        assertTrue(r.findings().stream().anyMatch(f -> f.reason() == DrawingReason.HIDDEN_LAYERS && f.message().contains("ICE (1)")));
+        assertTrue(r.findings().stream().anyMatch(f -> f.reason() == DrawingReason.HIDDEN_LAYERS && f.message()
+                .contains("ICE (1)")));
         assertEquals(3, Dxf.read(file, DrawingOptions.EVERYTHING).loops().size());
     }
 
@@ -46,7 +47,8 @@ class LayersAndUnitsTest {
 
     @Test
     void theFirstRuleThatFitsDecides() {
-        LayerRules rules = new LayerRules(List.of(LayerRule.forLayer("cut-?", LayerMeaning.CUT), LayerRule.forColour(1, LayerMeaning.MARK),
+        LayerRules rules = new LayerRules(List.of(LayerRule.forLayer("cut-?", LayerMeaning.CUT),
+                LayerRule.forColour(1, LayerMeaning.MARK),
                 LayerRule.forLineType("*DOT*", LayerMeaning.BEND_LINE)), LayerMeaning.IGNORE);
         assertEquals(LayerMeaning.CUT, rules.meaning("CUT-1", "DASHDOT", 1));
         assertEquals(LayerMeaning.MARK, rules.meaning("CUT-12", "DASHDOT", 1));
@@ -88,7 +90,8 @@ class LayersAndUnitsTest {
                 new LayerUse("A", 5, "CONTINUOUS", LayerState.SHOWN, 2, LayerMeaning.CUT, 2 * round, 0)), layerA);
         assertTrue(r.layers().contains(new LayerUse("ICE", 7, "CONTINUOUS", LayerState.FROZEN, 1, LayerMeaning.CUT, round, 0)),
                 () -> r.layers().toString());
-        assertEquals(LayerMeaning.BEND_LINE, r.layers().stream().filter(l -> l.layer().equals("BEND")).findFirst().orElseThrow().meaning());
+        assertEquals(LayerMeaning.BEND_LINE, r.layers().stream().filter(l -> l.layer().equals("BEND")).findFirst().orElseThrow()
+                .meaning());
     }
 
     @Test
@@ -117,7 +120,8 @@ class LayersAndUnitsTest {
     void withoutAUnitTheSizeDecidesWithAWarning() throws DrawingException {
         DrawingResult large = Dxf.read(Dxf.entities(Dxf.PLATE));
         assertEquals(1, large.mmPerUnit());
-        assertTrue(large.findings().stream().anyMatch(f -> f.reason() == DrawingReason.UNIT_NOT_STATED && f.severity() == Severity.WARNING));
+        assertTrue(large.findings().stream().anyMatch(f -> f.reason() == DrawingReason.UNIT_NOT_STATED
+                && f.severity() == Severity.WARNING));
         DrawingResult small = Dxf.read(Dxf.entities(Dxf.circle(0, 0, 1)));
         assertEquals(25.4, small.mmPerUnit());
     }

@@ -38,7 +38,8 @@ class NotesAndAreasTest {
 
     @Test
     void aLongTextIsJoinedAndFreedOfItsCodes() throws DrawingException {
-        DrawnText t = read("0 MTEXT|10 1|20 1|40 2|11 0|21 3|3 {\\fArial;Serial \\C1;no.^I|1 17}\\P\\LRev\\l B \\S1/2; \\\\ \\{x\\}").texts().get(0);
+        DrawnText t = read("0 MTEXT|10 1|20 1|40 2|11 0|21 3|3 {\\fArial;Serial \\C1;no.^I|1 17}"
+                + "\\P\\LRev\\l B \\S1/2; \\\\ \\{x\\}").texts().get(0);
         assertEquals(90, t.angleDeg(), 1e-9);
         assertEquals(List.of("Serial no. 17", "Rev B 1/2 \\ {x}"), t.lines());
         DrawnText plain = read("0 MTEXT|10 1|20 1|40 2|3 {\\H2.5x;Serial \\C1;no.\\~|1 17}\\PRev").texts().get(0);
@@ -47,7 +48,8 @@ class NotesAndAreasTest {
 
     @Test
     void textsInAMirroredBlockTurnWithIt() throws DrawingException {
-        DrawingResult r = Dxf.read(Dxf.mm() + Dxf.blocks(Dxf.block("B", Dxf.tags("0 TEXT|10 5|20 0|40 2|50 0|1 X|0 POINT|10 1|20 2")))
+        DrawingResult r = Dxf.read(Dxf.mm()
+                + Dxf.blocks(Dxf.block("B", Dxf.tags("0 TEXT|10 5|20 0|40 2|50 0|1 X|0 POINT|10 1|20 2")))
                 + Dxf.entities(Dxf.PLATE + Dxf.tags("0 INSERT|2 B|10 100|20 50|41 3|42 -3|50 90")));
         DrawnText t = r.texts().get(0);
         assertEquals(90, t.angleDeg(), 1e-9);
@@ -62,7 +64,8 @@ class NotesAndAreasTest {
     void filledAreasAreLeftOutAndCounted() throws DrawingException {
         DrawingResult r = read(SQUARE);
         assertEquals(1, r.loops().size());
-        assertTrue(r.findings().stream().anyMatch(f -> f.reason() == DrawingReason.FILLED_AREAS && f.arguments().get(0).equals(1)));
+        assertTrue(r.findings().stream().anyMatch(f -> f.reason() == DrawingReason.FILLED_AREAS && f.arguments().get(0)
+                .equals(1)));
         UncutLine area = r.uncutLines().get(0);
         assertTrue(area.filled() && !area.isHidden() && area.meaning() == LayerMeaning.CUT);
         assertEquals(4, area.segments().size());
@@ -75,14 +78,17 @@ class NotesAndAreasTest {
                 DrawingOptions.USUAL.withFilledAreasCut(true).withUnit(1));
         assertEquals(3, r.loops().size());
         assertEquals(List.of(), r.uncutLines());
-        assertEquals(20000 - 600 - 50, r.areaMm2(), 1e-9); // fourth corner equal to the third: a triangle; extrusion down mirrors x
-        Bounds triangle = r.shapes().get(0).holes().stream().map(h -> h.bounds()).filter(b -> b.minX() > 79).findAny().orElseThrow();
+        assertEquals(20000 - 600 - 50, r.areaMm2(),
+                1e-9); // fourth corner equal to the third: a triangle; extrusion down mirrors x
+        Bounds triangle = r.shapes().get(0).holes().stream().map(h -> h.bounds()).filter(b -> b.minX() > 79).findAny()
+        .orElseThrow();
         assertEquals(90, triangle.maxX(), 1e-9);
     }
 
     @Test
     void linesThatAreNotCutTellWhy() throws DrawingException {
-        String layers = Dxf.tags("0 SECTION|2 TABLES|0 TABLE|2 LAYER|0 LAYER|2 ICE|70 1|62 7|0 LAYER|2 DARK|70 0|62 -3|0 ENDTAB|0 ENDSEC");
+        String layers = Dxf.tags("0 SECTION|2 TABLES|0 TABLE|2 LAYER|0 LAYER|2 ICE|70 1|62 7"
+                + "|0 LAYER|2 DARK|70 0|62 -3|0 ENDTAB|0 ENDSEC");
         DrawingResult r = Dxf.read(Dxf.mm() + layers + Dxf.entities(Dxf.PLATE + Dxf.tags("0 CIRCLE|8 ICE|10 50|20 50|40 5"
                 + "|0 CIRCLE|8 DARK|10 90|20 50|40 5|0 CIRCLE|8 BEND|10 90|20 50|40 5|0 CIRCLE|8 CENTER|10 90|20 50|40 5"
                 + "|0 CIRCLE|60 1|10 90|20 50|40 5")));
@@ -92,7 +98,8 @@ class NotesAndAreasTest {
         assertEquals(LayerState.FROZEN, ice.state());
         assertEquals(1, ice.curves());
         assertEquals(10 * Math.PI, ice.lengthMm(), 1e-9);
-        assertEquals(600 + 10 * Math.PI, r.layers().stream().filter(l -> l.layer().equals("0")).mapToDouble(LayerUse::lengthMm).sum(), 1e-9);
+        assertEquals(600 + 10 * Math.PI, r.layers().stream().filter(l -> l.layer().equals("0")).mapToDouble(LayerUse::lengthMm)
+                .sum(), 1e-9);
     }
 
     @Test

@@ -97,12 +97,15 @@ class ParametricPartsTest {
 
     @Test
     void holesThatDoNotFitAreNamed() {
-        assertTrue(refused(() -> ParametricParts.plate("P-1", 200, 100, 0, List.of(Hole.round(3, 50, 10)))).contains("over the outline"));
-        assertTrue(refused(() -> ParametricParts.plate("P-1", 200, 100, 0, List.of(Hole.round(50, 50, 10), Hole.round(58, 50, 10))))
+        assertTrue(refused(() -> ParametricParts.plate("P-1", 200, 100, 0, List.of(Hole.round(3, 50, 10))))
+                .contains("over the outline"));
+        assertTrue(refused(() -> ParametricParts.plate("P-1", 200, 100, 0,
+                List.of(Hole.round(50, 50, 10), Hole.round(58, 50, 10))))
                 .contains("over each other"));
         assertTrue(refused(() -> ParametricParts.plate("P-1", 200, 100, 0, List.of(Hole.obround(50, 50, 0, 10, 12))))
                 .contains("do not fit together"));
-        assertTrue(refused(() -> ParametricParts.perforatedPanel("P-1", 200, 100, Hole.round(0, 0, 8), 8, HoleArrangement.SQUARE, 10, 10))
+        assertTrue(refused(() -> ParametricParts.perforatedPanel("P-1", 200, 100, Hole.round(0, 0, 8), 8,
+                HoleArrangement.SQUARE, 10, 10))
                 .contains("leaves no metal"));
     }
 }

@@ -29,7 +29,8 @@ class PartCountingPropertyTest {
     private static Shape part(Random random, int kind) {
         double l = 40 + 10 * (kind / 3) + 5 * random.nextDouble();
         double w = 30 + 3 * random.nextDouble();
-        Contour outline = Contour.polygon(List.of(new Point(0, 0), new Point(l, 0), new Point(l, w), new Point(9, w), new Point(0, w - 4)));
+        Contour outline = Contour.polygon(List.of(new Point(0, 0), new Point(l, 0), new Point(l, w), new Point(9, w),
+                new Point(0, w - 4)));
         List<Contour> holes = new ArrayList<>();
         for (int i = 0; i < 1 + random.nextInt(3); i++) {
             Point at = new Point(12 + 10 * i, 8 + 10 * random.nextDouble());

@@ -18,15 +18,18 @@ import punchwright.engine.geometry.Shape;
 
 class PartCountingTest {
 
-    private static final Shape L = new Shape(Contour.polygon(List.of(new Point(0, 0), new Point(60, 0), new Point(60, 20), new Point(20, 20),
-            new Point(20, 90), new Point(0, 90))), List.of(Contour.circle(new Point(10, 80), 8), Contour.rectangle(40, 5, 10, 10)));
+    private static final Shape L =
+            new Shape(Contour.polygon(List.of(new Point(0, 0), new Point(60, 0), new Point(60, 20), new Point(20, 20),
+            new Point(20, 90), new Point(0, 90))),
+            List.of(Contour.circle(new Point(10, 80), 8), Contour.rectangle(40, 5, 10, 10)));
 
     @Test
     void turnedAndMirroredCopiesAreOnePart() {
         Random random = new Random(2);
         List<Shape> shapes = new ArrayList<>(List.of(L));
         for (int i = 0; i < 40; i++) {
-            shapes.add(L.moved(new Pose(random.nextDouble() * 1000, random.nextDouble() * 1000, random.nextDouble() * 360, i % 4 == 0)));
+            shapes.add(L.moved(new Pose(random.nextDouble() * 1000, random.nextDouble() * 1000, random.nextDouble() * 360,
+                    i % 4 == 0)));
         }
         List<PartGroup> groups = PartCounting.groups(shapes);
         assertEquals(1, groups.size());
@@ -61,8 +64,8 @@ class PartCountingTest {
     @Test
     void aSmallNotchMakesAnotherPart() {
         Shape plain = new Shape(Contour.rectangle(0, 0, 2000, 1000), List.of());
-        Shape notched = new Shape(Contour.polygon(List.of(new Point(0, 0), new Point(700, 0), new Point(700, 2), new Point(702, 2),
-                new Point(702, 0), new Point(2000, 0), new Point(2000, 1000), new Point(0, 1000))), List.of());
+        Shape notched = new Shape(Contour.polygon(List.of(new Point(0, 0), new Point(700, 0), new Point(700, 2),
+                new Point(702, 2), new Point(702, 0), new Point(2000, 0), new Point(2000, 1000), new Point(0, 1000))), List.of());
         assertEquals(2, PartCounting.groups(List.of(plain, notched)).size());
         assertEquals(2, PartCounting.groups(List.of(notched, plain)).size());
     }
@@ -71,7 +74,8 @@ class PartCountingTest {
     void discsAndDiscsWithHoles() {
         Shape disc = new Shape(Contour.circle(new Point(0, 0), 40), List.of());
         Shape holed = new Shape(Contour.circle(new Point(0, 0), 40), List.of(Contour.circle(new Point(10, 0), 5)));
-        List<PartGroup> groups = PartCounting.groups(List.of(disc, holed, disc.moved(Pose.at(99, 0, 0)), holed.moved(Pose.at(0, 99, 77))));
+        List<PartGroup> groups =
+                PartCounting.groups(List.of(disc, holed, disc.moved(Pose.at(99, 0, 0)), holed.moved(Pose.at(0, 99, 77))));
         assertEquals(List.of(2, 2), groups.stream().map(PartGroup::count).toList());
     }
 }

@@ -130,14 +130,17 @@ class WritersTest {
         DxfWriter.writeLayers(Map.of("BEND", List.of(Contour.rectangle(10, 10, 5, 5))), out);
         DrawingException e = assertThrows(DrawingException.class, () -> Dxf.read(out.toString()));
         assertEquals(DrawingReason.NO_CONTOUR_CUT, e.finding().reason());
-        assertThrows(IllegalArgumentException.class, () -> DxfWriter.writeLayers(Map.of("no blanks", List.of()), new StringWriter()));
+        assertThrows(IllegalArgumentException.class, () -> DxfWriter.writeLayers(Map.of("no blanks", List.of()),
+                new StringWriter()));
     }
 
     @Test
     void svgIsWellFormedAndAtTrueSize() throws Exception {
         StringWriter out = new StringWriter();
-        SvgWriter.write(List.of(new Shape(Contour.rectangle(0, 0, 100, 50), List.of(Contour.circle(new Point(20, 20), 10)))), out);
-        var svg = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(out.toString())))
+        SvgWriter.write(List.of(new Shape(Contour.rectangle(0, 0, 100, 50), List.of(Contour.circle(new Point(20, 20), 10)))),
+                out);
+        var svg = DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                .parse(new InputSource(new StringReader(out.toString())))
                 .getDocumentElement();
         assertEquals("104mm", svg.getAttribute("width"));
         assertEquals("-2 -52 104 54", svg.getAttribute("viewBox"));

@@ -32,7 +32,8 @@ class DrawnFormsTest {
     private static DrawingResult read(Map<String, List<Contour>> layers) throws DrawingException, IOException {
         StringWriter text = new StringWriter();
         DxfWriter.writeLayers(layers, text);
-        return DrawingReader.read(new ByteArrayInputStream(text.toString().getBytes(StandardCharsets.US_ASCII)), "forms", DrawingOptions.USUAL);
+        return DrawingReader.read(new ByteArrayInputStream(text.toString().getBytes(StandardCharsets.US_ASCII)), "forms",
+                DrawingOptions.USUAL);
     }
 
     private static FeatureSet features(DrawingResult drawing, int part) {

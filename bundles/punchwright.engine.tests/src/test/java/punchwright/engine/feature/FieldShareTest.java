@@ -38,7 +38,8 @@ class FieldShareTest {
         assertEquals(counted(Contour.circle(Point.ORIGIN, w), p, p * sin60), OpenArea.roundStaggered60Percent(w, p), 1e-9);
         assertEquals(counted(Contour.circle(Point.ORIGIN, w), p, p), OpenArea.roundSquarePercent(w, p), 1e-9);
         // Diagonal: next holes p apart along the diagonal, so p sqrt 2 in a row and half of that between rows.
-        assertEquals(counted(Contour.circle(Point.ORIGIN, w), p * Math.sqrt(2), p / Math.sqrt(2)), OpenArea.roundDiagonalPercent(w, p), 1e-9);
+        assertEquals(counted(Contour.circle(Point.ORIGIN, w), p * Math.sqrt(2), p / Math.sqrt(2)),
+                OpenArea.roundDiagonalPercent(w, p), 1e-9);
         assertEquals(counted(Openings.rectangle(w, w, 0), p, p), OpenArea.squareStaggeredPercent(w, p), 1e-9);
         assertEquals(counted(Openings.rectangle(w, w, 0), p, p), OpenArea.squareSquarePercent(w, p), 1e-9);
         assertEquals(counted(Openings.rectangle(3 * w, w, w / 2), 4 * w, p), OpenArea.obroundPercent(w, 3 * w, p, 4 * w), 1e-9);

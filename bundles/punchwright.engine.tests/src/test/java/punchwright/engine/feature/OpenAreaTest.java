@@ -20,7 +20,9 @@ class OpenAreaTest {
         assertEquals(39.0625, OpenArea.squareSquarePercent(5, 8), 1e-9);
     }
 
-    /** Qg 10-12 and slots as perforators print them: 69.44 % and, 5 x 20 in 10 x 25, 37.85 % (0.215 for 1 - pi/4; from memory). */
+    /**
+     * Qg 10-12 and slots as perforators print them: 69.44 % and, 5 x 20 in 10 x 25, 37.85 % (0.215 for 1 - pi/4; from memory).
+     */
     @Test
     void sharesOfSquareAndLongHoles() {
         assertEquals(69.44, OpenArea.squareSquarePercent(10, 12), 0.005);

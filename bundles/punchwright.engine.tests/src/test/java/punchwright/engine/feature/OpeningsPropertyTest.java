@@ -31,7 +31,8 @@ class OpeningsPropertyTest {
             Shape plate = new Shape(Contour.rectangle(-300, -300, 600, 600), List.of(o.drawn()));
             Feature f = FeatureRecognition.recognise("test", plate).features().get(0);
             if (!fits(o, f)) {
-                wrong.add(i + " " + o.kind() + " " + o.lengthMm() + " x " + o.widthMm() + " r " + o.radiusMm() + " -> " + f.kind() + " "
+                wrong.add(i + " " + o.kind() + " " + o.lengthMm() + " x " + o.widthMm() + " r " + o.radiusMm() + " -> "
+                        + f.kind() + " "
                         + f.lengthMm() + " x " + f.widthMm() + " r " + f.cornerRadiusMm());
             }
         }

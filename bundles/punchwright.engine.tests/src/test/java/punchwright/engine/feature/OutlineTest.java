@@ -21,7 +21,8 @@ class OutlineTest {
     @Test
     void edgesCoverTheOutlineOnceInOrderWithMaterialOnTheLeft() {
         Shape plate = new Shape(Openings.rectangle(100, 60, 8).reversed(), List.of(Contour.circle(Point.ORIGIN, 10)));
-        List<Feature> edges = FeatureRecognition.recognise("test", plate).features().stream().filter(f -> !f.isOpening()).toList();
+        List<Feature> edges = FeatureRecognition.recognise("test", plate).features().stream()
+                .filter(f -> !f.isOpening()).toList();
         assertEquals(8, edges.size());
         assertEquals(4, edges.stream().filter(f -> f.kind() == FeatureKind.ARC_EDGE && f.cornerRadiusMm() == 8).count());
         InsideTest inside = new InsideTest(plate.outer(), 1e-4);
@@ -48,7 +49,8 @@ class OutlineTest {
 
     @Test
     void aDiscHasOneArcEdge() {
-        List<Feature> features = FeatureRecognition.recognise("disc", new Shape(Contour.circle(Point.ORIGIN, 80), List.of())).features();
+        List<Feature> features = FeatureRecognition.recognise("disc", new Shape(Contour.circle(Point.ORIGIN, 80), List.of()))
+                .features();
         assertEquals(1, features.size());
         assertEquals(FeatureKind.ARC_EDGE, features.get(0).kind());
         assertEquals(80 * Math.PI, features.get(0).lengthMm(), 1e-9);

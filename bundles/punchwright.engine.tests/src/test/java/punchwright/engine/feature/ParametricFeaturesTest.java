@@ -118,8 +118,8 @@ class ParametricFeaturesTest {
         for (Shape made : all()) {
             StringWriter text = new StringWriter();
             DxfWriter.write(List.of(made), text);
-            List<Shape> back = DrawingReader.read(new ByteArrayInputStream(text.toString().getBytes(StandardCharsets.US_ASCII)), "P",
-                    DrawingOptions.USUAL).shapes();
+            List<Shape> back = DrawingReader.read(new ByteArrayInputStream(text.toString().getBytes(StandardCharsets.US_ASCII)),
+                    "P", DrawingOptions.USUAL).shapes();
             assertEquals(1, back.size());
             assertSame(features(made), features(back.get(0)));
         }
@@ -128,13 +128,15 @@ class ParametricFeaturesTest {
     private static void assertSame(FeatureSet a, FeatureSet b) {
         assertEquals(a.features().size(), b.features().size());
         for (Feature f : a.features()) {
-            Feature g = b.features().stream().filter(h -> h.kind() == f.kind() && h.center().distance(f.center()) < 1e-6).findFirst().orElseThrow();
+            Feature g = b.features().stream().filter(h -> h.kind() == f.kind() && h.center().distance(f.center()) < 1e-6)
+                    .findFirst().orElseThrow();
             assertEquals(f.lengthMm(), g.lengthMm(), 1e-6);
             assertEquals(f.widthMm(), g.widthMm(), 1e-6);
             assertEquals(f.cornerRadiusMm(), g.cornerRadiusMm(), 1e-6);
             assertEquals(0, Math.sin(Math.toRadians(f.angleDeg() - g.angleDeg())), 1e-6, f + " " + g);
         }
-        assertEquals(a.details().stream().map(OutlineDetail::kind).sorted().toList(), b.details().stream().map(OutlineDetail::kind).sorted().toList());
+        assertEquals(a.details().stream().map(OutlineDetail::kind).sorted().toList(), b.details().stream()
+                .map(OutlineDetail::kind).sorted().toList());
         assertEquals(a.patterns().stream().map(Pattern::kind).toList(), b.patterns().stream().map(Pattern::kind).toList());
     }
 
@@ -154,8 +156,10 @@ class ParametricFeaturesTest {
         refused("-3 mm", () -> ParametricParts.flange("P", 165, 61, 125, 4, -3, 45));
         refused("over the outline", () -> ParametricParts.flange("P", 165, 61, 160, 4, 18, 45));
         refused("over each other", () -> ParametricParts.flange("P", 165, 61, 80, 4, 22, 45));
-        refused("110 mm", () -> ParametricParts.perforatedPanel("P", 200, 100, Hole.round(0, 0, 5), 8, HoleArrangement.SQUARE, 110, 10));
-        refused("pitch of 4.0 mm", () -> ParametricParts.perforatedPanel("P", 200, 100, Hole.round(0, 0, 5), 4, HoleArrangement.SQUARE, 10, 10));
+        refused("110 mm", () -> ParametricParts.perforatedPanel("P", 200, 100, Hole.round(0, 0, 5), 8,
+                HoleArrangement.SQUARE, 110, 10));
+        refused("pitch of 4.0 mm", () -> ParametricParts.perforatedPanel("P", 200, 100, Hole.round(0, 0, 5), 4,
+                HoleArrangement.SQUARE, 10, 10));
         refused("60 mm", () -> ParametricParts.notchedBracket("P", 200, 100, 10, 60, 4, List.of()));
         refused("5", () -> ParametricParts.notchedBracket("P", 200, 100, 10, 10, 5, List.of()));
         refused("0 U", () -> ParametricParts.rackPanel("P", 0, List.of()));

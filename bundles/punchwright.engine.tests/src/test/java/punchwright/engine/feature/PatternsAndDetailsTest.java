@@ -89,8 +89,8 @@ class PatternsAndDetailsTest {
 
     @Test
     void fourCornersAreAGridAndNoBoltCircle() throws DrawingException {
-        Shape s = ParametricParts.plate("P", 100, 100, 0, List.of(Hole.round(20, 20, 6), Hole.round(80, 20, 6), Hole.round(80, 80, 6),
-                Hole.round(20, 80, 6)));
+        Shape s = ParametricParts.plate("P", 100, 100, 0,
+                List.of(Hole.round(20, 20, 6), Hole.round(80, 20, 6), Hole.round(80, 80, 6), Hole.round(20, 80, 6)));
         assertEquals(Pattern.Kind.GRID, patterns(s, 0).get(0).kind());
     }
 
@@ -110,7 +110,8 @@ class PatternsAndDetailsTest {
             near(6, d.radiusMm());
             near(Math.hypot(50, 25), d.place().norm());
         }
-        Contour chamfered = Contour.polygon(List.of(new Point(0, 0), new Point(90, 0), new Point(100, 5), new Point(100, 50), new Point(0, 50)));
+        Contour chamfered = Contour.polygon(List.of(new Point(0, 0), new Point(90, 0), new Point(100, 5), new Point(100, 50),
+                new Point(0, 50)));
         List<OutlineDetail> one = FeatureRecognition.recognise("P", new Shape(chamfered, List.of())).details();
         assertEquals(1, one.size());
         assertEquals(OutlineDetail.Kind.CHAMFER, one.get(0).kind());
@@ -119,7 +120,10 @@ class PatternsAndDetailsTest {
         near(100, one.get(0).place().x());
     }
 
-    /** An edge that bends by 8 degrees of an arc and kinks back by 4 at both ends has no corner, and no place that is not a number. */
+    /**
+     * An edge that bends by 8 degrees of an arc and kinks back by 4 at both ends has no corner, and no place that is not a
+     * number.
+     */
     @Test
     void anArcBetweenParallelLinesIsNoCornerRadius() {
         double half = Math.toRadians(4);
@@ -134,13 +138,14 @@ class PatternsAndDetailsTest {
 
     @Test
     void notches() throws DrawingException {
-        List<OutlineDetail> corner = FeatureRecognition.recognise("P", ParametricParts.notchedBracket("P", 200, 100, 15, 20, 4, List.of()))
+        List<OutlineDetail> corner = FeatureRecognition.recognise("P",
+                ParametricParts.notchedBracket("P", 200, 100, 15, 20, 4, List.of()))
                 .details();
         assertEquals(4, corner.size());
         assertTrue(corner.stream().allMatch(d -> d.kind() == OutlineDetail.Kind.CORNER_NOTCH
                 && Math.abs(d.lengthMm() * d.depthMm() - 300) < 1e-6 && d.edges().size() == 2));
-        Contour edge = Contour.polygon(List.of(new Point(0, 0), new Point(40, 0), new Point(40, 12), new Point(60, 12), new Point(60, 0),
-                new Point(100, 0), new Point(100, 50), new Point(0, 50)));
+        Contour edge = Contour.polygon(List.of(new Point(0, 0), new Point(40, 0), new Point(40, 12), new Point(60, 12),
+                new Point(60, 0), new Point(100, 0), new Point(100, 50), new Point(0, 50)));
         OutlineDetail d = FeatureRecognition.recognise("P", new Shape(edge, List.of())).details().get(0);
         assertEquals(OutlineDetail.Kind.EDGE_NOTCH, d.kind());
         near(20, d.lengthMm());
@@ -153,8 +158,10 @@ class PatternsAndDetailsTest {
         Point a = new Point(40, 0);
         Point b = new Point(40, 12);
         Point c = new Point(60, 12);
-        Contour outline = new Contour(List.of(new Line(new Point(0, 0), a), new Line(a, b), new Arc(new Point(50, 12), 10, Math.PI, -Math.PI),
-                new Line(c, new Point(60, 0)), new Line(new Point(60, 0), new Point(100, 0)), new Line(new Point(100, 0), new Point(100, 50)),
+        Contour outline = new Contour(List.of(new Line(new Point(0, 0), a), new Line(a, b),
+                new Arc(new Point(50, 12), 10, Math.PI, -Math.PI),
+                new Line(c, new Point(60, 0)), new Line(new Point(60, 0), new Point(100, 0)),
+                new Line(new Point(100, 0), new Point(100, 50)),
                 new Line(new Point(100, 50), new Point(0, 50)), new Line(new Point(0, 50), new Point(0, 0))));
         OutlineDetail d = FeatureRecognition.recognise("P", new Shape(outline, List.of())).details().get(0);
         assertEquals(OutlineDetail.Kind.EDGE_NOTCH, d.kind());

@@ -28,7 +28,7 @@ import punchwright.synthetic.SyntheticParts;
 class WholePartsTest {
 
     /** More with -Dpunchwright.parts=10000; the benchmark "features" prints figures. */
-    private static final int COUNT = Integer.getInteger("punchwright.parts", 200);
+    private static final int COUNT = Integer.getInteger("punchwright.parts", 80);
     private static final long SEED = 20260301;
 
     @Test
@@ -39,11 +39,14 @@ class WholePartsTest {
             SyntheticPart part = SyntheticParts.part(SEED, n);
             List<Shape> shapes = read(part);
             assertEquals(1, shapes.size(), "part " + n);
-            PartComparison.compare(part, FeatureRecognition.recognise("part", shapes.get(0)), tallies).stream().map(Miss::text).forEach(missed::add);
+            PartComparison.compare(part, FeatureRecognition.recognise("part", shapes.get(0)), tallies).stream().map(Miss::text)
+                    .forEach(missed::add);
         }
         assertEquals(List.of(), missed.stream().limit(10).toList(), missed.size() + " missed");
-        assertTrue(tallies.keySet().containsAll(Set.of("ROUND", "SQUARE", "RECTANGLE", "ROUNDED_RECTANGLE", "OBROUND", "SINGLE_FLAT",
-                "DOUBLE_FLAT", "HEXAGON", "TRIANGLE", "KEYHOLE", "ARC_SLOT", "FREE_OPENING", "CORNER_NOTCH", "EDGE_NOTCH", "CORNER_RADIUS",
+        assertTrue(tallies.keySet()
+                .containsAll(Set.of("ROUND", "SQUARE", "RECTANGLE", "ROUNDED_RECTANGLE", "OBROUND", "SINGLE_FLAT",
+                "DOUBLE_FLAT", "HEXAGON", "TRIANGLE", "KEYHOLE", "ARC_SLOT", "FREE_OPENING", "CORNER_NOTCH", "EDGE_NOTCH",
+                "CORNER_RADIUS",
                 "CHAMFER", "OUTER EDGES", "ROW", "GRID", "STAGGERED_GRID", "BOLT_CIRCLE")), tallies.keySet().toString());
     }
 
@@ -57,6 +60,7 @@ class WholePartsTest {
     }
 
     private static List<Shape> read(SyntheticPart part) throws DrawingException {
-        return DrawingReader.read(new ByteArrayInputStream(part.dxf().getBytes(StandardCharsets.US_ASCII)), "part", DrawingOptions.USUAL).shapes();
+        return DrawingReader.read(new ByteArrayInputStream(part.dxf().getBytes(StandardCharsets.US_ASCII)), "part",
+                DrawingOptions.USUAL).shapes();
     }
 }

@@ -63,8 +63,8 @@ final class Jobs {
         return switch (r.nextInt(4)) {
             case 0 -> new Shape(Contour.polygon(List.of(new Point(x, y), new Point(x + a, y), new Point(x + a, y + b / 3),
                     new Point(x + a / 4, y + b / 3), new Point(x + a / 4, y + b), new Point(x, y + b))), List.of());
-            case 1 -> new Shape(Contour.polygon(List.of(new Point(x, y), new Point(x + a, y + b / 5), new Point(x + a / 3, y + b))),
-                    List.of());
+            case 1 -> new Shape(Contour.polygon(List.of(new Point(x, y), new Point(x + a, y + b / 5),
+                    new Point(x + a / 3, y + b))), List.of());
             case 2 -> new Shape(Contour.circle(new Point(x, y), b), List.of(Contour.circle(new Point(x, y), b / 2)));
             default -> new Shape(Contour.rectangle(x, y, a, b), List.of());
         };

@@ -142,7 +142,8 @@ final class LayoutCheck {
     }
 
     static Geometry geometry(Shape shape) {
-        return FACTORY.createPolygon(ring(shape.outer()), shape.holes().stream().map(LayoutCheck::ring).toArray(LinearRing[]::new));
+        return FACTORY.createPolygon(ring(shape.outer()), shape.holes().stream().map(LayoutCheck::ring)
+                .toArray(LinearRing[]::new));
     }
 
     private static LinearRing ring(Contour contour) {

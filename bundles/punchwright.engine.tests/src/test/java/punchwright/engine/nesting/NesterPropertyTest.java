@@ -42,7 +42,8 @@ class NesterPropertyTest {
             NestingJob job = Jobs.random(seed);
             Nesting nesting = Nester.nest(job);
             assertEquals(List.of(), LayoutCheck.faults(job, nesting, unmade(job, nesting)), "seed " + seed);
-            double used = nesting.layouts().stream().mapToDouble(l -> l.runs() * l.sheet().lengthMm() * l.sheet().widthMm()).sum();
+            double used = nesting.layouts().stream().mapToDouble(l -> l.runs() * l.sheet().lengthMm() * l.sheet().widthMm())
+                    .sum();
             boolean complete = nesting.findings().stream().noneMatch(Finding::isError);
             assertTrue(!complete || used >= nesting.boundMm2() - 1e-3, "seed " + seed + ": bound above the sheets used");
         }

@@ -18,11 +18,11 @@ import punchwright.engine.tooling.Tool;
 
 /**
  * Seeded ways of spoiling a good plan: every clearly harmful one is refused, every clearly harmless one proven.
- * {@code -Dpunchwright.corruptions=2000} looks at more than the usual 500.
+ * {@code -Dpunchwright.corruptions=2000} looks at more than the usual 240.
  */
 class CorruptionTest {
 
-    private static final int CASES = Integer.getInteger("punchwright.corruptions", 500);
+    private static final int CASES = Integer.getInteger("punchwright.corruptions", 240);
 
     private enum Spoiling { MOVED, DROPPED, DOUBLED, ANGLE, TOOL, CLAMP, FORM_ORDER, THICKNESS }
 

@@ -217,7 +217,8 @@ class ProofTest {
     }
 
     private static String messages(ProofResult r) {
-        return r.findings().stream().map(f -> f.code() + " " + f.placeIfAny().map(Object::toString).orElse("") + " " + f.message())
+        return r.findings().stream().map(f -> f.code() + " " + f.placeIfAny().map(Object::toString).orElse("") + " "
+                + f.message())
                 .collect(Collectors.joining("\n"));
     }
 }

@@ -18,7 +18,8 @@ import punchwright.engine.tooling.ToolShape;
 
 /**
  * A plan laid out by hand: plates of 100 x 60 mm in rows, each with a round opening of 20 made by one hit, one of 40 nibbled
- * along its rim with a slug left to fall, a square of 10, a louvre 2 mm from the right edge's slit (cut before it), and an outline with two micro-joints of 0.3 mm.
+ * along its rim with a slug left to fall, a square of 10, a louvre 2 mm from the right edge's slit (cut before it), and an
+ * outline with two micro-joints of 0.3 mm.
  */
 final class SmallPlan {
 

@@ -39,8 +39,8 @@ class SequencerTest {
     void nibbledOutlineComesAfterWhatItHolds() {
         List<SheetHit> hits = new ArrayList<>();
         for (int i = 0; i < 60; i++) {
-            hits.add(new SheetHit(i, SMALL, new Point(300, 300).plus(Point.polar(100, Math.toRadians(6 * i))), 0, HitRole.NIBBLE, 1,
-                    0));
+            hits.add(new SheetHit(i, SMALL, new Point(300, 300).plus(Point.polar(100, Math.toRadians(6 * i))), 0,
+                    HitRole.NIBBLE, 1, 0));
         }
         for (int i = 0; i < 20; i++) {
             hits.add(new SheetHit(60 + i, SMALL, new Point(300, 300).plus(Point.polar(20, Math.toRadians(18 * i))), 0,

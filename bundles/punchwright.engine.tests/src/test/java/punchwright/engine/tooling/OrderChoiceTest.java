@@ -85,7 +85,8 @@ class OrderChoiceTest {
     void fewerPlacesNeverCostLess() {
         double before = 0;
         for (int places = 9; places >= 3; places--) {
-            double cost = OrderChoice.choose(order(turret(places, true), List.of()), TEN_SHEETS, ChoiceWeights.USUAL).costSeconds();
+            double cost = OrderChoice.choose(order(turret(places, true), List.of()), TEN_SHEETS, ChoiceWeights.USUAL)
+                    .costSeconds();
             assertTrue(cost >= before - 1e-6 * before - 0.01, places + " places: " + cost + " after " + before);
             before = cost;
         }

@@ -44,7 +44,8 @@ class TypedReasonTest {
                 case 0 -> p.round(x, y, 1 + random.nextInt(45));
                 case 1 -> p.rectangle(x, y, 15 * random.nextInt(6), l + 3, 2 + random.nextInt(8));
                 case 2 -> p.roundedRectangle(x, y, 0, l + 12, 10, 1 + random.nextInt(4));
-                case 3 -> p.free(Contour.polygon(List.of(new Point(x, y), new Point(x + 30, y), new Point(x + 30, y + 4 + l / 3))));
+                case 3 -> p.free(Contour.polygon(List.of(new Point(x, y), new Point(x + 30, y),
+                        new Point(x + 30, y + 4 + l / 3))));
                 case 4 -> p.form("COLLAR", x, y, 4 + random.nextInt(6));
                 default -> p.rectangle(x, y, 0, 10, 10);
             }
@@ -121,7 +122,8 @@ class TypedReasonTest {
                 String subject = FeatureNames.subject(job.features().part(), ways.features().getFirst());
                 refusedFeatures++;
                 assertTrue(findings.stream().anyMatch(f -> f.isError() && (f.subject().equals(subject)
-                        || f.subject().startsWith(subject + ","))), seed + ": no reason for " + subject + " among " + findings.stream().map(f -> f.code() + " " + f.subject()).toList());
+                        || f.subject().startsWith(subject + ","))), seed + ": no reason for " + subject + " among "
+                        + findings.stream().map(f -> f.code() + " " + f.subject()).toList());
             }
             long used = ways.alternatives().stream().filter(Alternative::chosen)
                     .flatMap(a -> a.tools().stream().map(Tool::id)).distinct().count();

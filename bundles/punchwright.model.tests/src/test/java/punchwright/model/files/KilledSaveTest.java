@@ -20,7 +20,7 @@ import punchwright.model.shop.ToolShape;
 class KilledSaveTest {
 
     /** How often a program is killed; more with {@code -Dpunchwright.kills=200}. */
-    private static final int KILLS = Integer.getInteger("punchwright.kills", 8);
+    private static final int KILLS = Integer.getInteger("punchwright.kills", 5);
     private static final int TOOLS = 2000;
 
     @TempDir

@@ -78,7 +78,8 @@ class PlanFileTest {
         WorkspaceTest.fill(folder);
         try (Workspace workspace = Workspace.open(folder, Workspace.Access.READ)) {
             Plan plan = EcoreUtil.copy(workspace.plans().get(0));
-            assertEquals(FileProblem.OPEN_FOR_READING, assertThrows(WorkspaceException.class, () -> workspace.storePlan(plan)).problem());
+            assertEquals(FileProblem.OPEN_FOR_READING, assertThrows(WorkspaceException.class, () -> workspace.storePlan(plan))
+                    .problem());
         }
     }
 

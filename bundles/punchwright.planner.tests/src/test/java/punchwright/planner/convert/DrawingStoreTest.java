@@ -64,7 +64,8 @@ class DrawingStoreTest {
     }
 
     private static String plate(double x, double y, double length, double width, String layer) {
-        return "0 LWPOLYLINE|8 " + layer + "|90 4|70 1|10 " + x + "|20 " + y + "|10 " + (x + length) + "|20 " + y + "|10 " + (x + length)
+        return "0 LWPOLYLINE|8 " + layer + "|90 4|70 1|10 " + x + "|20 " + y + "|10 " + (x + length) + "|20 " + y + "|10 "
+                + (x + length)
                 + "|20 " + (y + width) + "|10 " + x + "|20 " + (y + width) + "|";
     }
 

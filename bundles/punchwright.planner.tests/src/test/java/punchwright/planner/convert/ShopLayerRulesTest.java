@@ -41,7 +41,8 @@ class ShopLayerRulesTest {
         library.setId("library");
         library.getLayerRules().addAll(ShopLayerRules.usual(Locale.ENGLISH));
         assertEquals(LayerRules.USUAL, ShopLayerRules.of(library));
-        assertEquals(List.of(), library.getLayerRules().stream().flatMap(r -> Checks.alone(r).stream()).map(Object::toString).toList());
+        assertEquals(List.of(), library.getLayerRules().stream().flatMap(r -> Checks.alone(r).stream())
+                .map(Object::toString).toList());
     }
 
     @Test

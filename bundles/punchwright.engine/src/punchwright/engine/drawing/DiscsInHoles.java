@@ -26,7 +26,8 @@ final class DiscsInHoles {
     }
 
     static void report(List<Shape> shapes, FindingCollector findings) {
-        List<Contour> discs = shapes.stream().filter(s -> s.holes().isEmpty()).map(Shape::outer).filter(DiscsInHoles::isRound).toList();
+        List<Contour> discs = shapes.stream().filter(s -> s.holes().isEmpty()).map(Shape::outer)
+                .filter(DiscsInHoles::isRound).toList();
         if (discs.isEmpty()) {
             return;
         }

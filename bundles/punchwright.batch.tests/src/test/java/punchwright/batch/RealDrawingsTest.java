@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -16,12 +17,19 @@ import com.google.gson.JsonParser;
 
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A folder of real drawings, good, damaged and hostile, goes through the command as a whole: one record a file, whatever is in
  * it.
  */
 class RealDrawingsTest {
+
+    /** Every this many-th good drawing, for reading is held file by file in the engine; all with {@code =1}. */
+    private static final int EVERY = Integer.getInteger("punchwright.everyDrawing", 12);
+
+    @TempDir
+    private Path some;
 
     private static Path data(String name) {
         String stated = System.getenv("PUNCHWRIGHT_DATA");
@@ -33,11 +41,15 @@ class RealDrawingsTest {
         return folder;
     }
 
-    private static void oneRecordEach(Path folder) throws IOException {
-        Set<String> files = new TreeSet<>();
+    private static List<Path> drawings(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
-            all.map(Path::toString).filter(f -> f.toLowerCase(java.util.Locale.ROOT).endsWith(".dxf")).forEach(files::add);
+            return all.filter(f -> f.toString().toLowerCase(Locale.ROOT).endsWith(".dxf")).sorted().toList();
         }
+    }
+
+    private static void oneRecordEach(Path folder) throws IOException {
+        Set<String> files = new TreeSet<>(drawings(folder).stream().map(Path::toString).toList());
+        assertFalse(files.isEmpty(), folder.toString());
         Shell shell = new Shell();
         int code = shell.run("import", "--json", "--quiet", folder.toString());
         assertFalse(code == 2 || code == 4, "exit code " + code + ": " + shell.err());
@@ -49,7 +61,14 @@ class RealDrawingsTest {
 
     @Test
     void realDrawings() throws IOException {
-        oneRecordEach(data("dxf"));
+        Path folder = data("dxf");
+        List<Path> all = drawings(folder);
+        for (int i = 0; i < all.size(); i += EVERY) {
+            Path copy = some.resolve(folder.relativize(all.get(i)).toString());
+            Files.createDirectories(copy.getParent());
+            Files.copy(all.get(i), copy);
+        }
+        oneRecordEach(some);
     }
 
     @Test

@@ -20,6 +20,7 @@ import punchwright.engine.finding.Finding;
 import punchwright.engine.finding.Severity;
 import punchwright.engine.geometry.Bounds;
 import punchwright.engine.geometry.Contour;
+import punchwright.outside.OutsideData;
 
 /** Validation: what hostile files must give is written in their manifest; here are the words that the findings must say. */
 class HostileFilesTest {
@@ -60,7 +61,7 @@ class HostileFilesTest {
 
     @Test
     void everyFileGivesWhatTheManifestSays() throws IOException {
-        Path folder = TestData.folder("nasty");
+        Path folder = OutsideData.folder("nasty");
         List<String> wrong = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(files.filter(f -> f.toString().endsWith(".dxf")).count(), ROWS.size());
@@ -110,7 +111,7 @@ class HostileFilesTest {
 
     @Test
     void particularFigures() throws DrawingException {
-        Path folder = TestData.folder("nasty");
+        Path folder = OutsideData.folder("nasty");
         Map<String, Double> areas = Map.of("41_one_contour_50k_vertices", 502654.82, "24_islands",
                 20000 - 9600 + 3200 - 100 * Math.PI, "13_huge_coordinates", 20000 - 100 * Math.PI);
         for (Map.Entry<String, Double> e : areas.entrySet()) {

@@ -17,6 +17,7 @@ import punchwright.engine.geometry.Arc;
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
+import punchwright.outside.OutsideData;
 
 /**
  * Validation: 215 real drawings measured by an independent general-purpose reader (Debian's python3-ezdxf with
@@ -41,7 +42,7 @@ class IndependentReaderTest {
     @Test
     @SuppressWarnings("unchecked")
     void measuresAreEqual() throws IOException {
-        Path folder = TestData.folder("dxf");
+        Path folder = OutsideData.folder("dxf");
         Map<String, Object> all = (Map<String, Object>) Json.parse(Files.readString(folder.resolve("ORACLE.json")));
         for (Map.Entry<String, Object> e : all.entrySet()) {
             if (!e.getKey().startsWith("_")) {

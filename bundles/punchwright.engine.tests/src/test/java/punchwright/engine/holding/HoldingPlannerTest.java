@@ -23,7 +23,7 @@ import punchwright.engine.tooling.ToolShape;
 class HoldingPlannerTest {
 
     private static final Clamps TWO = new Clamps(2, 60, 60, 10, 100, 1150, 150);
-    private static final int CASES = Integer.getInteger("punchwright.holdings", 1000);
+    private static final int CASES = Integer.getInteger("punchwright.holdings", 400);
 
     private static List<Integer> unmade(HoldingPlan plan) {
         return plan.findings().stream().filter(f -> f.reason() == HoldingReason.HIT_UNREACHABLE)

@@ -3,18 +3,18 @@ package punchwright.engine.sequence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import punchwright.outside.OutsideData;
 
 /** Tours and lower bounds against published optima of TSPLIB and against closed cases. */
 class TourValidationTest {
@@ -194,8 +194,6 @@ class TourValidationTest {
     }
 
     private static Path data() {
-        Optional<Path> folder = TsplibFile.folder();
-        assumeTrue(folder.isPresent(), "skipped, no data");
-        return folder.get();
+        return OutsideData.folder("tsplib");
     }
 }

@@ -6,24 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Reads two-dimensional instances of TSPLIB (Reinelt, ORSA Journal on Computing 3 (1991) 376-384) where they are at hand. */
 record TsplibFile(String name, double[] x, double[] y) {
-
-    /** The folder of the instances: that of the data named by the environment, or beside the checkout; none is no error. */
-    static Optional<Path> folder() {
-        String named = System.getenv("PUNCHWRIGHT_DATA");
-        List<Path> places = new ArrayList<>();
-        if (named != null) {
-            places.add(Path.of(named, "tsplib"));
-        }
-        Path here = Path.of("").toAbsolutePath();
-        for (Path p = here; p != null; p = p.getParent()) {
-            places.add(p.resolveSibling("shared").resolve("data").resolve("tsplib"));
-        }
-        return places.stream().filter(Files::isDirectory).findFirst();
-    }
 
     static TsplibFile read(Path folder, String name) throws IOException {
         List<double[]> points = new ArrayList<>();

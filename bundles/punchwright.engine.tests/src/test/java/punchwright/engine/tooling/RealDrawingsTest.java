@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 
 import punchwright.engine.drawing.DrawingException;
@@ -30,6 +29,7 @@ import punchwright.engine.holding.ClampArrangement;
 import punchwright.engine.proof.Proof;
 import punchwright.engine.proof.ProofHit;
 import punchwright.engine.proof.ProofJob;
+import punchwright.outside.OutsideData;
 
 /**
  * Validation on real drawings outside the repository: every part is either made, and then the proof stage (code of its own) finds
@@ -42,21 +42,10 @@ class RealDrawingsTest {
     private static final int EVERY = Integer.getInteger("punchwright.everyDrawing", 12);
 
     private static List<Path> drawings() throws IOException {
-        String stated = System.getenv("PUNCHWRIGHT_DATA");
-        Path folder = stated != null ? Path.of(stated, "dxf") : beside(Path.of("").toAbsolutePath());
-        Assumptions.assumeTrue(folder != null && Files.isDirectory(folder), "skipped, no data");
+        Path folder = OutsideData.folder("dxf");
         try (Stream<Path> files = Files.walk(folder)) {
             return files.filter(p -> p.toString().toLowerCase(Locale.ROOT).endsWith(".dxf")).sorted().toList();
         }
-    }
-
-    private static Path beside(Path start) {
-        for (Path p = start; p != null; p = p.getParent()) {
-            if (Files.isDirectory(p.resolve("../shared/data/dxf"))) {
-                return p.resolve("../shared/data/dxf").normalize();
-            }
-        }
-        return null;
     }
 
     private static List<Tool> tools() {

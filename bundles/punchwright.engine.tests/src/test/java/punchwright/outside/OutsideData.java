@@ -1,19 +1,21 @@
 // SPDX-License-Identifier: EPL-2.0
-package punchwright.engine.drawing;
+package punchwright.outside;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 import org.junit.jupiter.api.Assumptions;
 
-/** Real and hostile drawings that are not part of the repository: PUNCHWRIGHT_DATA, or shared/data beside the checkout. */
-final class TestData {
+/**
+ * Drawings and published instances that are not part of the repository: PUNCHWRIGHT_DATA, or shared/data beside the checkout.
+ */
+public final class OutsideData {
 
-    private TestData() {
+    private OutsideData() {
     }
 
     /** The folder; the test is skipped without it. */
-    static Path folder(String name) {
+    public static Path folder(String name) {
         String stated = System.getenv("PUNCHWRIGHT_DATA");
         Path at = stated != null ? Path.of(stated) : beside(Path.of("").toAbsolutePath());
         Path folder = at == null ? null : at.resolve(name);

@@ -30,6 +30,10 @@ final class DrawingInterpreter {
     private static final int MOST_APPROXIMATED = 200_000;
     private static final int MOST_APPROXIMATED_EACH = 100;
 
+    /** Curves made on all processors before they are counted; ellipses and splines wait for the count, they may be large. */
+    private static final int AT_ONCE = 1 << 14;
+    private static final Piece TO_BE_MADE = new Piece(List.of(), false, false);
+
     private final RawDrawing raw;
     private final DrawingOptions options;
     private final FindingCollector findings;
@@ -78,11 +82,7 @@ final class DrawingInterpreter {
     }
 
     private static Bounds extent(List<DrawnCurve> curves) {
-        Bounds b = Bounds.EMPTY;
-        for (DrawnCurve c : curves) {
-            b = b.including(PlaneCurves.extent(c));
-        }
-        return b;
+        return curves.parallelStream().map(PlaneCurves::extent).reduce(Bounds.EMPTY, Bounds::including);
     }
 
     private Scaling scaling(Bounds extent, double mmPerUnit) {
@@ -105,17 +105,25 @@ final class DrawingInterpreter {
     /** Takes the curves out of the list, so that raw and plane geometry do not lie in memory together. */
     private List<Piece> pieces(List<DrawnCurve> curves, SeenStyles styles, Scaling scaling) throws DrawingException {
         List<Piece> pieces = new ArrayList<>(curves.size());
-        for (int i = 0; i < curves.size(); i++) {
-            DrawnCurve c = curves.set(i, null);
-            List<Segment> segments = PlaneCurves.segments(c, scaling, CURVE_ERROR_MM);
-            count(styles.of(c.style()), c, segments);
-            if (segments.isEmpty()) {
-                upright += c.curves().isEmpty() ? 0 : 1;
-            } else {
-                pieces.add(new Piece(segments, c.closed(), PlaneCurves.isExact(c)));
+        for (int from = 0; from < curves.size(); from += AT_ONCE) {
+            List<DrawnCurve> some = curves.subList(from, Math.min(curves.size(), from + AT_ONCE));
+            List<Piece> made = some.parallelStream().map(c -> c.exact() ? piece(c, scaling) : TO_BE_MADE).toList();
+            for (int i = 0; i < made.size(); i++) {
+                DrawnCurve c = some.set(i, null);
+                Piece piece = made.get(i) == TO_BE_MADE ? piece(c, scaling) : made.get(i);
+                count(styles.of(c.style()), c, piece.segments());
+                if (!piece.segments().isEmpty()) {
+                    pieces.add(piece);
+                } else {
+                    upright += c.curves().isEmpty() ? 0 : 1;
+                }
             }
         }
         return pieces;
+    }
+
+    private static Piece piece(DrawnCurve c, Scaling scaling) {
+        return new Piece(PlaneCurves.segments(c, scaling, CURVE_ERROR_MM), c.closed(), PlaneCurves.isExact(c));
     }
 
     private void count(SeenStyle style, DrawnCurve curve, List<Segment> segments) throws DrawingException {

@@ -3,7 +3,9 @@ package punchwright.engine.geometry;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 
 /**
  * Finds the boxes that meet a box: a tree packed once, by slices in x and then in y (S. Leutenegger et al., "STR: a simple
@@ -11,7 +13,8 @@ import java.util.function.IntConsumer;
  */
 public final class BoxIndex {
 
-    private static final int FAN = 8;
+    private static final int BITS = 3;
+    private static final int FAN = 1 << BITS;
     /** Centres are sorted on a raster of this many steps over the whole extent; the raster only shapes the tree. */
     private static final double RASTER = Integer.MAX_VALUE - 1.0;
 
@@ -21,11 +24,15 @@ public final class BoxIndex {
 
     /** Boxes by position; an empty box is never found. */
     public BoxIndex(List<Bounds> boxes) {
-        order = sliced(boxes);
+        double[] flat = new double[4 * boxes.size()];
+        for (int i = 0; i < boxes.size(); i++) {
+            put(flat, i, boxes.get(i));
+        }
+        order = sliced(flat);
         int n = order.length;
         double[] leaves = new double[4 * n];
         for (int i = 0; i < n; i++) {
-            put(leaves, i, boxes.get(order[i]));
+            System.arraycopy(flat, 4 * order[i], leaves, 4 * i, 4);
         }
         int depth = 1;
         for (int m = n; m > 1; m = (m + FAN - 1) / FAN) {
@@ -45,32 +52,45 @@ public final class BoxIndex {
         level[4 * i + 3] = b.maxY();
     }
 
-    private static int[] sliced(List<Bounds> boxes) {
-        int n = boxes.size();
-        Bounds all = Bounds.EMPTY;
-        for (Bounds b : boxes) {
-            all = all.including(b);
+    private static Bounds around(double[] boxes) {
+        double minX = Double.POSITIVE_INFINITY;
+        double minY = Double.POSITIVE_INFINITY;
+        double maxX = Double.NEGATIVE_INFINITY;
+        double maxY = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < boxes.length; i += 4) {
+            minX = Math.min(minX, boxes[i]);
+            minY = Math.min(minY, boxes[i + 1]);
+            maxX = Math.max(maxX, boxes[i + 2]);
+            maxY = Math.max(maxY, boxes[i + 3]);
         }
+        return new Bounds(minX, minY, maxX, maxY);
+    }
+
+    private static int[] sliced(double[] boxes) {
+        int n = boxes.length / 4;
+        Bounds all = around(boxes);
         long[] keys = new long[n];
         for (int i = 0; i < n; i++) {
-            Bounds b = boxes.get(i);
-            keys[i] = raster((b.minX() + b.maxX()) / 2, all.minX(), all.width()) << 32 | i;
+            keys[i] = raster((boxes[4 * i] + boxes[4 * i + 2]) / 2, all.minX(), all.width()) << 32 | i;
         }
-        Arrays.sort(keys);
+        Arrays.parallelSort(keys);
         int slices = (int) Math.ceil(Math.sqrt((n + FAN - 1) / FAN));
         int size = slices == 0 ? 1 : (n + slices - 1) / slices;
-        for (int k = 0; k < n; k++) {
-            Bounds b = boxes.get((int) keys[k]);
-            keys[k] = raster((b.minY() + b.maxY()) / 2, all.minY(), all.height()) << 32 | keys[k] & 0xFFFFFFFFL;
-        }
-        for (int from = 0; from < n; from += size) {
-            Arrays.sort(keys, from, Math.min(n, from + size));
-        }
+        IntStream.range(0, (n + size - 1) / size).parallel()
+                .forEach(slice -> sortByY(boxes, all, keys, slice * size, Math.min(n, (slice + 1) * size)));
         int[] order = new int[n];
         for (int k = 0; k < n; k++) {
             order[k] = (int) keys[k];
         }
         return order;
+    }
+
+    private static void sortByY(double[] boxes, Bounds all, long[] keys, int from, int to) {
+        for (int k = from; k < to; k++) {
+            int i = (int) keys[k];
+            keys[k] = raster((boxes[4 * i + 1] + boxes[4 * i + 3]) / 2, all.minY(), all.height()) << 32 | i;
+        }
+        Arrays.sort(keys, from, to);
     }
 
     private static long raster(double value, double from, double extent) {
@@ -98,6 +118,79 @@ public final class BoxIndex {
         if (order.length > 0) {
             visit(levels.length - 1, 0, levels[levels.length - 1].length / 4, query, found);
         }
+    }
+
+    /** What is told of one box of the index. */
+    @FunctionalInterface
+    public interface Neighbours {
+
+        /**
+         * @param box    position of the box
+         * @param others positions of the boxes that meet it, itself among them, in the order of {@link BoxIndex#query}; valid
+         *               during the call only
+         * @param n      how many of {@code others} count
+         */
+        void of(int box, int[] others, int n);
+    }
+
+    /** Number of groups of boxes that lie side by side. */
+    public int groups() {
+        return (order.length + FAN - 1) / FAN;
+    }
+
+    /**
+     * Gives for each box of a group the boxes that meet it. The tree is gone through once for the whole group, so asking for
+     * all groups in turn costs much less than one query a box, and what lies side by side is looked at together.
+     *
+     * @param group    0 to below {@link #groups()}
+     * @param stop     asked before each box; the rest of the group is left out when it is true
+     */
+    public void neighbours(int group, BooleanSupplier stop, Neighbours found) {
+        double[] leaves = levels[0];
+        int from = group * FAN;
+        int to = Math.min(order.length, from + FAN);
+        int[] near = leavesNear(group);
+        int[] others = new int[near.length];
+        for (int i = from; i < to && !stop.getAsBoolean(); i++) {
+            int n = 0;
+            for (int j : near) {
+                if (meet(leaves, i, leaves, j)) {
+                    others[n++] = order[j];
+                }
+            }
+            found.of(order[i], others, n);
+        }
+    }
+
+    /** Leaves that meet the box around a group, in order. */
+    private int[] leavesNear(int group) {
+        double[] around = levels.length > 1 ? levels[1] : levels[0];
+        int[] found = new int[4 * FAN];
+        int n = 0;
+        int level = levels.length - 1;
+        int i = 0;
+        while (i < order.length) {
+            // i is the first leaf below the node looked at
+            boolean meets = meet(levels[level], i >> BITS * level, around, group);
+            if (meets && level > 0) {
+                level--;
+                continue;
+            }
+            if (meets) {
+                found = n == found.length ? Arrays.copyOf(found, 2 * n) : found;
+                found[n++] = i;
+            }
+            i = (i >> BITS * level) + 1 << BITS * level;
+            while (level < levels.length - 1 && (i >> BITS * level) % FAN == 0) {
+                level++;
+            }
+        }
+        return Arrays.copyOf(found, n);
+    }
+
+    private static boolean meet(double[] a, int i, double[] b, int j) {
+        return a[4 * i] <= b[4 * j + 2] && a[4 * i + 2] >= b[4 * j] && a[4 * i + 1] <= b[4 * j + 3]
+                && a[4 * i + 3] >= b[4 * j + 1];
     }
 
     private void visit(int level, int from, int to, Bounds query, IntConsumer found) {

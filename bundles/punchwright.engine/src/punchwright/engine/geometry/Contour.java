@@ -81,9 +81,9 @@ public record Contour(List<Segment> segments) {
     }
 
     public Bounds bounds() {
-        Bounds b = Bounds.EMPTY;
-        for (Segment s : segments) {
-            b = b.including(s.bounds());
+        Bounds b = segments.get(0).bounds();
+        for (int i = 1; i < segments.size(); i++) {
+            b = b.including(segments.get(i).bounds());
         }
         return b;
     }

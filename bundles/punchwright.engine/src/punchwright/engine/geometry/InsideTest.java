@@ -10,6 +10,7 @@ import java.util.List;
 public final class InsideTest {
 
     private static final int MOST_ENTRIES_PER_EDGE = 8;
+    private static final int MOST_BANDS = 4;
 
     private final double[] x;
     private final double[] y;
@@ -86,6 +87,23 @@ public final class InsideTest {
     /** Number of corners of the polygon. */
     public int corners() {
         return x.length;
+    }
+
+    /**
+     * Whether no edge of the polygon comes near the box, so that all its points lie on one side. Answers false without a look
+     * when the box spans many bands.
+     */
+    public boolean isClearOf(Bounds box) {
+        int lowest = band(box.minY());
+        int highest = band(box.maxY());
+        boolean clear = highest - lowest < MOST_BANDS;
+        for (int e = first[lowest]; clear && e < first[highest + 1]; e++) {
+            int i = entries[e];
+            int j = i + 1 == y.length ? 0 : i + 1;
+            clear = Math.min(x[i], x[j]) > box.maxX() || Math.max(x[i], x[j]) < box.minX()
+                    || Math.min(y[i], y[j]) > box.maxY() || Math.max(y[i], y[j]) < box.minY();
+        }
+        return clear;
     }
 
     /** Even-odd rule with a ray to the right. */

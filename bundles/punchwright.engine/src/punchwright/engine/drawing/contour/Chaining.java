@@ -59,7 +59,7 @@ final class Chaining {
         group.forEach(k -> branchingLengthMm += graph.pieces.get(k).lengthMm());
         BranchWalk branch = new BranchWalk(graph, group);
         branch.run();
-        branch.loops().forEach(c -> loops.add(new Loop(c, false, null, true)));
+        branch.loops().forEach(c -> loops.add(Loop.of(c, false, true)));
         branch.left().forEach(k -> branchLeft.add(graph.pieces.get(k)));
         for (int node : branch.busyNodes()) {
             Point p = graph.point(node);
@@ -73,11 +73,16 @@ final class Chaining {
         boolean exact = true;
         for (int k : cycle) {
             Piece piece = graph.pieces.get(k < 0 ? ~k : k);
-            segments.addAll(piece.directed(k >= 0));
+            if (piece.segments().size() == 1) {
+                Segment only = piece.segments().get(0);
+                segments.add(k >= 0 ? only : only.reversed());
+            } else {
+                segments.addAll(piece.directed(k >= 0));
+            }
             exact &= piece.exact();
             seen[k < 0 ? ~k : k] = true;
         }
-        loops.add(new Loop(new Contour(segments), exact, null, cutBefore));
+        loops.add(Loop.of(new Contour(segments), exact, cutBefore));
     }
 
     List<Point> duplicates() {

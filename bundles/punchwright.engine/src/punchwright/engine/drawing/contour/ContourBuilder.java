@@ -4,6 +4,7 @@ package punchwright.engine.drawing.contour;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 import punchwright.engine.finding.FindingCollector;
@@ -43,7 +44,7 @@ public final class ContourBuilder {
         first.close(takeClosed(pieces));
         duplicates.addAll(first.duplicates());
         double otherwiseDrawnMm = dropRepeatedLoops();
-        List<Contour> simple = loops.stream().filter(l -> !l.doubtful()).map(Loop::contour).toList();
+        List<Loop> simple = loops.stream().filter(l -> !l.doubtful()).toList();
         LoopNesting simpleNesting = new LoopNesting(simple);
         double besides = otherwiseDrawnMm + 2 * collapsed.stream().mapToDouble(Piece::lengthMm).sum();
         Measure drawn = measure(first, simpleNesting, besides);
@@ -58,34 +59,36 @@ public final class ContourBuilder {
         }
         RepairNotes.report(findings, ContourReason.DUPLICATES, ContourReason.DUPLICATE, duplicates);
         boolean same = loops.size() == simple.size();
-        return result(drawn, same ? simpleNesting : new LoopNesting(loops.stream().map(Loop::contour).toList()));
+        return result(drawn, same ? simpleNesting : new LoopNesting(loops));
     }
 
     /** Pieces that close by themselves become loops; gives the others that have a length. */
     private List<Piece> takeClosed(List<Piece> pieces) {
-        List<Piece> edges = new ArrayList<>();
+        List<Piece> edges = new ArrayList<>(pieces.size());
+        List<Piece> closed = new ArrayList<>();
         List<Point> tooShort = new ArrayList<>();
         for (Piece piece : pieces) {
             double length = piece.lengthMm();
             if (isClosed(piece, length)) {
-                takeLoop(piece);
+                takeClosed(piece, closed);
             } else if (length <= toleranceMm) {
                 tooShort.add(piece.start());
             } else {
                 edges.add(piece);
             }
         }
+        loops.addAll(closed.parallelStream().map(p -> Loop.of(p, false)).toList());
         RepairNotes.report(findings, ContourReason.SHORT_PIECES, ContourReason.SHORT_PIECE, tooShort, toleranceMm);
         return edges;
     }
 
     /** Two lines to and fro close, but to nothing: one of them is kept as an open line. */
-    private void takeLoop(Piece piece) {
+    private void takeClosed(Piece piece, List<Piece> closed) {
         List<Segment> s = piece.segments();
         if (s.size() == 2 && s.get(0) instanceof Line && s.get(1) instanceof Line) {
             collapsed.add(new Piece(List.of(s.get(0)), false, piece.exact()));
         } else {
-            loops.add(Loop.of(piece, false));
+            closed.add(piece);
         }
     }
 
@@ -105,9 +108,9 @@ public final class ContourBuilder {
     }
 
     private Measure measure(Chaining first, LoopNesting simple, double besidesMm) {
-        double[] circles = loops.stream().filter(l -> l.exact() && !l.doubtful())
+        double[] circles = loops.parallelStream().filter(l -> l.exact() && !l.doubtful())
                 .mapToDouble(l -> l.contour().circleDiameterMm(toleranceMm)).filter(d -> d > 0).sorted().toArray();
-        double length = simple.loops().stream().mapToDouble(Contour::lengthMm).sum() + first.looseLengthMm() + besidesMm;
+        double length = DoubleStream.of(simple.loops().parallelStream().mapToDouble(Contour::lengthMm).toArray()).sum() + first.looseLengthMm() + besidesMm;
         return new Measure(simple.loops().size(), first.danglingChains(), Arrays.stream(circles).boxed().toList(),
                 simple.netAreaMm2(), length);
     }

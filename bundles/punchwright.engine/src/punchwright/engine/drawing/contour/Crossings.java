@@ -4,8 +4,8 @@ package punchwright.engine.drawing.contour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 
@@ -41,31 +41,43 @@ final class Crossings {
 
     /** @param index of the boxes */
     void report(BoxIndex index, FindingCollector findings) {
-        List<List<Meeting>> all = IntStream.range(0, loops.size()).parallel().mapToObj(i -> meetingsOf(i, index))
-                .filter(Objects::nonNull).toList();
+        Map<Integer, List<Meeting>> all = new ConcurrentSkipListMap<>();
+        IntStream.range(0, index.groups()).parallel()
+                .forEach(g -> index.neighbours(g, limit::isSpent, (i, others, n) -> lookAt(i, others, n, all)));
         if (limit.isSpent()) {
             findings.add(ContourReason.TANGLED, 0);
             return;
         }
-        for (List<Meeting> meetings : all) {
+        for (List<Meeting> meetings : all.values()) {
             meetings.forEach(m -> findings.addAt(m.place(), m.reason(), m.place().x(), m.place().y()));
         }
     }
 
-    /** Meetings of a loop with itself and with loops of as many segments or more; null when there are none. */
-    private List<Meeting> meetingsOf(int first, BoxIndex index) {
-        if (limit.isSpent()) {
-            return null;
-        }
+    /** Meetings of a loop with itself and with loops of as many segments or more. */
+    private void lookAt(int first, int[] others, int n, Map<Integer, List<Meeting>> all) {
         List<Meeting> found = new ArrayList<>(0);
         compare(first, first, found);
-        index.query(boxes.get(first), second -> {
+        for (int k = 0; k < n; k++) {
+            int second = others[k];
             boolean smallerAsks = size(first) < size(second) || size(first) == size(second) && first < second;
             if (first != second && smallerAsks) {
-                compare(first, second, found);
+                compareWithOther(first, second, found);
             }
-        });
-        return found.isEmpty() ? null : found;
+        }
+        if (!found.isEmpty()) {
+            all.put(first, found);
+        }
+    }
+
+    /** Most loops lie clear of the lines of the other: then one look at each of those lines is enough. */
+    private void compareWithOther(int a, int b, List<Meeting> found) {
+        boolean[] near = {false};
+        candidates(b, 0, boxes.get(a), j -> near[0] = true);
+        if (near[0]) {
+            compare(a, b, found);
+        } else {
+            limit.spend(size(a));
+        }
     }
 
     private int size(int loop) {

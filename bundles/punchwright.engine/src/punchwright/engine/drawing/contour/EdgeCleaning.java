@@ -26,7 +26,7 @@ final class EdgeCleaning {
     }
 
     Edges clean(List<Piece> pieces) {
-        Nodes nodes = new Nodes(toleranceMm);
+        Nodes nodes = new Nodes(toleranceMm, 2 * pieces.size());
         for (Piece p : pieces) {
             nodes.add(p.start());
             nodes.add(p.end());
@@ -40,7 +40,7 @@ final class EdgeCleaning {
         }
         boolean[] dropped = duplicates(pieces, from, to);
         List<Piece> closed = new ArrayList<>();
-        List<Piece> open = new ArrayList<>();
+        List<Piece> open = new ArrayList<>(n);
         int[] a = new int[n];
         int[] b = new int[n];
         for (int k = 0; k < n; k++) {
@@ -88,7 +88,7 @@ final class EdgeCleaning {
     /** Values that occur more than once, rising. */
     private static long[] repeated(long[] values) {
         long[] sorted = values.clone();
-        Arrays.sort(sorted);
+        Arrays.parallelSort(sorted);
         int m = 0;
         for (int i = 1; i < sorted.length; i++) {
             if (sorted[i] == sorted[i - 1] && (m == 0 || sorted[m - 1] != sorted[i])) {

@@ -33,13 +33,13 @@ final class LoopCleaning {
 
     /** The loops without repeats in their order. */
     List<Loop> unique(List<Loop> loops) {
-        Nodes centers = new Nodes(2 * toleranceMm);
-        List<Bounds> boxes = loops.stream().map(l -> l.contour().bounds()).toList();
+        Nodes centers = new Nodes(2 * toleranceMm, loops.size());
+        List<Bounds> boxes = loops.stream().map(Loop::bounds).toList();
         boxes.forEach(b -> centers.add(b.center()));
         int[] members = centers.members();
         int[] sizes = sizes(boxes, centers, members);
         Map<Long, List<Integer>> keptAt = new LinkedHashMap<>();
-        List<Loop> unique = new ArrayList<>();
+        List<Loop> unique = new ArrayList<>(loops.size());
         for (int i = 0; i < loops.size(); i++) {
             if (members[centers.find(i)] == 1) {
                 unique.add(loops.get(i));

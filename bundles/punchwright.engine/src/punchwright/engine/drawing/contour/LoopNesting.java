@@ -32,40 +32,37 @@ final class LoopNesting {
     private final int[] parent;
     private final WorkLimit limit = new WorkLimit(MOST_COMPARISONS);
 
-    LoopNesting(List<Contour> loops) {
-        this.loops = loops;
-        boxes = new ArrayList<>(loops.size());
-        loops.forEach(l -> boxes.add(l.bounds()));
-        areas = loops.stream().mapToDouble(Contour::areaMm2).toArray();
+    LoopNesting(List<Loop> all) {
+        loops = all.stream().map(Loop::contour).toList();
+        boxes = all.stream().map(Loop::bounds).toList();
+        areas = loops.parallelStream().mapToDouble(Contour::areaMm2).toArray();
         tests = new AtomicReferenceArray<>(loops.size());
         depth = new int[loops.size()];
         parent = new int[loops.size()];
         Arrays.fill(parent, -1);
         index = new BoxIndex(boxes);
-        IntStream.range(0, areas.length).parallel().forEach(this::locate);
+        IntStream.range(0, index.groups()).parallel().forEach(g -> index.neighbours(g, limit::isSpent, this::locate));
         if (isTangled()) {
             Arrays.fill(depth, 0);
         }
     }
 
     /** Writes only its own places of the arrays, so that the order of the calls does not matter. */
-    private void locate(int i) {
-        if (limit.isSpent()) {
-            return;
-        }
-        Point[] inner = new Point[1];
-        int[] steps = {0};
-        index.query(boxes.get(i), j -> {
-            steps[0]++;
+    private void locate(int i, int[] others, int n) {
+        Point inner = null;
+        for (int k = 0; k < n; k++) {
+            int j = others[k];
             if (j != i && isLarger(j, i)) {
-                inner[0] = inner[0] == null ? InteriorPoint.of(loops.get(i)) : inner[0];
-                if (contains(j, inner[0])) {
+                InsideTest test = test(j);
+                boolean clear = test.isClearOf(boxes.get(i));
+                inner = inner == null && !clear ? InteriorPoint.of(loops.get(i)) : inner;
+                if (test.contains(clear ? boxes.get(i).center() : inner)) {
                     depth[i]++;
                     parent[i] = parent[i] < 0 || areas[j] < areas[parent[i]] ? j : parent[i];
                 }
             }
-        });
-        limit.spend(steps[0]);
+        }
+        limit.spend(n);
     }
 
     /** Whether there was too much to compare; then nothing is decided. */
@@ -77,7 +74,7 @@ final class LoopNesting {
         return areas[j] > areas[i] || areas[j] == areas[i] && j < i;
     }
 
-    private boolean contains(int j, Point p) {
+    private InsideTest test(int j) {
         InsideTest test = tests.get(j);
         if (test == null) {
             test = new InsideTest(loops.get(j), CHORD_ERROR);
@@ -85,7 +82,7 @@ final class LoopNesting {
                 limit.spend(WORK_PER_CORNER * test.corners());
             }
         }
-        return test.contains(p);
+        return test;
     }
 
     List<Bounds> boxes() {
@@ -110,7 +107,7 @@ final class LoopNesting {
         if (isTangled()) {
             return List.of();
         }
-        List<List<Contour>> holes = new ArrayList<>();
+        List<List<Contour>> holes = new ArrayList<>(areas.length);
         loops.forEach(l -> holes.add(null));
         for (int i = 0; i < areas.length; i++) {
             if (depth[i] % 2 == 1) {
@@ -120,7 +117,7 @@ final class LoopNesting {
                 holes.get(parent[i]).add(loops.get(i));
             }
         }
-        return IntStream.range(0, areas.length).filter(i -> depth[i] % 2 == 0).boxed()
+        return IntStream.range(0, areas.length).parallel().filter(i -> depth[i] % 2 == 0).boxed()
                 .sorted(Comparator.comparingDouble(i -> -areas[i]))
                 .map(i -> new Shape(loops.get(i), holes.get(i) == null ? List.of() : holes.get(i))).toList();
     }

@@ -24,23 +24,34 @@ final class Nodes {
 
     private final double tolerance;
     private final double cell;
-    private Point[] points = new Point[64];
-    private int[] parent = new int[64];
-    private int[] nextInCell = new int[64];
+    private Point[] points;
+    private int[] parent;
+    private int[] nextInCell;
     private int size;
-    private int[] table = filled(256);
+    /** In each place the latest point of a cell, below the upper half of the hash of the cell; -1 where there is none. */
+    private long[] table;
     private int used;
     private int[] gapPoints = new int[0];
     private double[] gapWidths = new double[0];
     private int gaps;
 
     Nodes(double tolerance) {
-        this.tolerance = tolerance;
-        this.cell = 4 * tolerance;
+        this(tolerance, 64);
     }
 
-    private static int[] filled(int n) {
-        int[] t = new int[n];
+    /** @param expected number of points, as far as known; more make it grow */
+    Nodes(double tolerance, int expected) {
+        this.tolerance = tolerance;
+        this.cell = 4 * tolerance;
+        int room = Math.max(64, expected);
+        points = new Point[room];
+        parent = new int[room];
+        nextInCell = new int[room];
+        table = filled(4 * Integer.highestOneBit(Math.min(room, 1 << 26)));
+    }
+
+    private static long[] filled(int n) {
+        long[] t = new long[n];
         Arrays.fill(t, -1);
         return t;
     }
@@ -71,7 +82,7 @@ final class Nodes {
         long y1 = index(p.y() + tolerance);
         for (long x = x0; x <= x1; x++) {
             for (long y = y0; y <= y1; y++) {
-                for (int j = table[slot(x, y)]; j >= 0; j = nextInCell[j]) {
+                for (int j = (int) table[slot(x, y)]; j >= 0; j = nextInCell[j]) {
                     stoodFor |= join(i, j, p) < tolerance / CROWD_SPACING;
                     met++;
                 }
@@ -96,32 +107,46 @@ final class Nodes {
     }
 
     private int slot(long x, long y) {
-        long h = x * 0x9E3779B97F4A7C15L ^ Long.rotateLeft(y * 0xC2B2AE3D27D4EB4FL, 31);
-        h ^= h >>> 32;
+        long h = hash(x, y);
+        int upper = (int) (h >>> 32);
         int mask = table.length - 1;
         int s = (int) h & mask;
-        while (table[s] >= 0 && (index(points[table[s]].x()) != x || index(points[table[s]].y()) != y)) {
+        while (table[s] != -1 && ((int) (table[s] >>> 32) != upper || !isIn((int) table[s], x, y))) {
             s = s + 1 & mask;
         }
         return s;
+    }
+
+    /** Four cells that make a square lie side by side in the table, so that a look across the border stays near. */
+    private static long hash(long x, long y) {
+        long h = (x >> 1) * 0x9E3779B97F4A7C15L ^ Long.rotateLeft((y >> 1) * 0xC2B2AE3D27D4EB4FL, 31);
+        h ^= h >>> 32;
+        return h ^ (x & 1) << 1 ^ y & 1;
+    }
+
+    private boolean isIn(int point, long x, long y) {
+        return index(points[point].x()) == x && index(points[point].y()) == y;
     }
 
     private void insert(int i) {
         if (used * 2 > table.length) {
             grow();
         }
-        int s = slot(index(points[i].x()), index(points[i].y()));
-        used += table[s] < 0 ? 1 : 0;
-        nextInCell[i] = table[s];
-        table[s] = i;
+        long x = index(points[i].x());
+        long y = index(points[i].y());
+        int s = slot(x, y);
+        used += table[s] == -1 ? 1 : 0;
+        nextInCell[i] = (int) table[s];
+        table[s] = hash(x, y) >>> 32 << 32 | i;
     }
 
     private void grow() {
-        int[] old = table;
+        long[] old = table;
         table = filled(old.length * 4);
-        for (int head : old) {
-            if (head >= 0) {
-                table[slot(index(points[head].x()), index(points[head].y()))] = head;
+        for (long entry : old) {
+            if (entry != -1) {
+                Point p = points[(int) entry];
+                table[slot(index(p.x()), index(p.y()))] = entry;
             }
         }
     }

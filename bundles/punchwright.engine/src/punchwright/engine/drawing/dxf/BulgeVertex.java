@@ -25,11 +25,11 @@ record BulgeVertex(Vec3 at, double bulge) {
         return edges;
     }
 
-    private static RawArc arc(Vec3 p, Vec3 q, double bulge) {
+    private static RawRound arc(Vec3 p, Vec3 q, double bulge) {
         double h = (1 - bulge * bulge) / (4 * bulge);
-        Vec3 center = new Vec3((p.x() + q.x()) / 2 - h * (q.y() - p.y()), (p.y() + q.y()) / 2 + h * (q.x() - p.x()), p.z());
-        double radius = Math.hypot(p.x() - center.x(), p.y() - center.y());
-        return new RawArc(center, new Vec3(radius, 0, 0), new Vec3(0, radius, 0),
-                Math.atan2(p.y() - center.y(), p.x() - center.x()), 4 * Math.atan(bulge));
+        double x = (p.x() + q.x()) / 2 - h * (q.y() - p.y());
+        double y = (p.y() + q.y()) / 2 + h * (q.x() - p.x());
+        return new RawRound(x, y, p.z(), Math.hypot(p.x() - x, p.y() - y), Math.atan2(p.y() - y, p.x() - x),
+                4 * Math.atan(bulge));
     }
 }

@@ -51,7 +51,7 @@ final class EntityHandlers {
     private static List<RawCurve> round(Entity e, double start, double sweep) {
         double r = e.number(40, 0);
         return r <= 0 ? List.of()
-                : List.of(new RawArc(e.point(10), new Vec3(r, 0, 0), new Vec3(0, r, 0), start, sweep).mapped(e.plane()));
+                : List.of(new RawRound(e.number(10, 0), e.number(20, 0), e.number(30, 0), r, start, sweep).mapped(e.plane()));
     }
 
     /** Angle travelled counter-clockwise, above 0 up to a full turn. */

@@ -30,13 +30,19 @@ public final class PlaneCurves {
         for (RawCurve curve : drawn.curves()) {
             add(curve, scaling, toleranceMm, out);
         }
-        return out;
+        return List.copyOf(out);
     }
 
     /** Whether {@link #segments} gives the curve as it is drawn, without approximation. */
     public static boolean isExact(DrawnCurve drawn) {
-        return drawn.exact() && drawn.curves().stream().allMatch(c -> c instanceof RawLine
-                || c instanceof RawArc a && isRound(new Point(a.u().x(), a.u().y()), new Point(a.v().x(), a.v().y())));
+        for (RawCurve c : drawn.curves()) {
+            boolean exact = c instanceof RawLine || c instanceof RawRound
+                    || c instanceof RawArc a && isRound(new Point(a.u().x(), a.u().y()), new Point(a.v().x(), a.v().y()));
+            if (!exact) {
+                return false;
+            }
+        }
+        return drawn.exact();
     }
 
     private static boolean isRound(Point u, Point v) {
@@ -53,6 +59,7 @@ public final class PlaneCurves {
                     out.add(s);
                 }
             }
+            case RawRound round -> addArc(round.arc(), scaling, toleranceMm, out);
             case RawArc arc -> addArc(arc, scaling, toleranceMm, out);
             case RawSpline spline -> addSpline(spline, scaling, toleranceMm, out);
         }
@@ -95,6 +102,9 @@ public final class PlaneCurves {
 
     /** A box in drawing units that holds the curve, not always the smallest. */
     public static Bounds extent(DrawnCurve drawn) {
+        if (drawn.curves().size() == 1) {
+            return extent(drawn.curves().get(0));
+        }
         Bounds b = Bounds.EMPTY;
         for (RawCurve curve : drawn.curves()) {
             b = b.including(extent(curve));
@@ -106,6 +116,7 @@ public final class PlaneCurves {
         return switch (curve) {
             case RawLine l -> new Bounds(Math.min(l.x1(), l.x2()), Math.min(l.y1(), l.y2()), Math.max(l.x1(), l.x2()),
                     Math.max(l.y1(), l.y2()));
+            case RawRound r -> new Bounds(r.x() - r.radius(), r.y() - r.radius(), r.x() + r.radius(), r.y() + r.radius());
             case RawArc a -> {
                 double x = Math.hypot(a.u().x(), a.v().x());
                 double y = Math.hypot(a.u().y(), a.v().y());
@@ -131,6 +142,7 @@ public final class PlaneCurves {
                         include(range, l.z1());
                         include(range, l.z2());
                     }
+                    case RawRound r -> include(range, r.z());
                     case RawArc a -> include(range, a.center().z());
                     case RawSpline s -> s.control().forEach(c -> include(range, c.z()));
                 }

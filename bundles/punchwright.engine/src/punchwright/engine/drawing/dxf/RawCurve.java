@@ -2,7 +2,7 @@
 package punchwright.engine.drawing.dxf;
 
 /** A curve in space in drawing units; every kind maps to its own kind under an affine map. */
-public sealed interface RawCurve permits RawLine, RawArc, RawSpline {
+public sealed interface RawCurve permits RawLine, RawArc, RawRound, RawSpline {
 
     RawCurve mapped(Frame frame);
 

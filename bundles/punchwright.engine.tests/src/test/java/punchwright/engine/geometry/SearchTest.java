@@ -3,12 +3,15 @@ package punchwright.engine.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
 
@@ -37,6 +40,54 @@ class SearchTest {
                 assertEquals(expected, found);
             }
         }
+    }
+
+    @Test
+    void neighboursOfAllBoxesAreThoseOfOneQueryEach() {
+        Random random = new Random(4);
+        for (int n : new int[] {0, 1, 7, 8, 9, 64, 65, 512, 513, 1000}) {
+            List<Bounds> boxes = new ArrayList<>();
+            for (int i = 0; i < n; i++) {
+                boxes.add(i % 50 == 49 ? Bounds.EMPTY : box(random, 10));
+            }
+            BoxIndex index = new BoxIndex(boxes);
+            List<Integer> asked = new ArrayList<>();
+            for (int group = 0; group < index.groups(); group++) {
+                index.neighbours(group, () -> false, (i, others, count) -> {
+                    asked.add(i);
+                    List<Integer> expected = new ArrayList<>();
+                    index.query(boxes.get(i), expected::add);
+                    assertEquals(expected, Arrays.stream(others, 0, count).boxed().toList());
+                });
+            }
+            assertEquals(IntStream.range(0, n).boxed().toList(), asked.stream().sorted().toList());
+            if (n > 0) {
+                index.neighbours(0, () -> true, (i, others, count) -> fail("stopped, and yet " + i));
+            }
+        }
+    }
+
+    @Test
+    void boxClearOfAnOutlineLiesOnOneSideOfIt() {
+        Contour c = Openings.keyhole(60, 12, 16);
+        InsideTest test = new InsideTest(c, 1e-4);
+        Random random = new Random(6);
+        int clear = 0;
+        for (int k = 0; k < 5000; k++) {
+            double x = random.nextDouble() * 100 - 40;
+            double y = random.nextDouble() * 60 - 30;
+            Bounds box = new Bounds(x, y, x + random.nextDouble() * 3, y + random.nextDouble() * 3);
+            if (test.isClearOf(box)) {
+                clear++;
+                for (int i = 0; i <= 4; i++) {
+                    Point p = new Point(box.minX() + i * box.width() / 4, box.minY() + (4 - i) * box.height() / 4);
+                    assertEquals(test.contains(box.center()), test.contains(p), () -> box.toString());
+                }
+                assertTrue(c.segments().stream().flatMap(s -> IntStream.rangeClosed(0, 200).mapToObj(i -> s.pointAt(i / 200.0)))
+                        .noneMatch(box.grown(-0.001)::contains));
+            }
+        }
+        assertTrue(clear > 1000, "only " + clear);
     }
 
     private static Bounds box(Random random, double size) {

@@ -9,12 +9,14 @@ import java.util.Set;
 
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Pose;
+import punchwright.engine.geometry.Shape;
 import punchwright.engine.holding.SheetHit;
 import punchwright.engine.nesting.Layout;
 import punchwright.engine.tooling.AngleFit;
 import punchwright.engine.tooling.Loading;
 import punchwright.engine.tooling.Operation;
 import punchwright.engine.tooling.PartHit;
+import punchwright.engine.tooling.SliverCloser;
 import punchwright.engine.tooling.ToolFootprint;
 import punchwright.engine.tooling.ToolUse;
 
@@ -30,6 +32,7 @@ final class SheetHits {
     private final Map<String, PartPlan> parts;
     private final Loading loading;
     private final List<SheetHit> hits = new ArrayList<>();
+    private final List<Integer> outside = new ArrayList<>();
     private final Set<Spot> made = new HashSet<>();
 
     SheetHits(Map<String, PartPlan> parts, Loading loading) {
@@ -47,6 +50,20 @@ final class SheetHits {
         return hits;
     }
 
+    /** Adds what punches away loose slivers between the parts; {@code leastMm}: least width of loose waste. */
+    List<SheetHit> without(List<Shape> shapes, List<Point> joints, double jointMm, double leastMm, double cuspMm) {
+        List<SliverCloser.Cut> cuts = outside.stream().map(hits::get).map(h -> new SliverCloser.Cut(h.id(), h.use().tool(),
+                new PartHit(h.at(), h.angleDeg(), h.role()))).toList();
+        for (SliverCloser.Cut c : new SliverCloser(shapes, joints, jointMm, cuts, leastMm, cuspMm).closing()) {
+            SheetHit like = hits.get(c.id());
+            if (isNew(like.use(), c.hit().at(), like.angleDeg())) {
+                hits.add(new SheetHit(hits.size(), like.use(), c.hit().at(), like.angleDeg(), like.role(), like.operation(),
+                        like.placement()));
+            }
+        }
+        return hits;
+    }
+
     private void addAll(Operation op, Pose pose, int placement) {
         for (PartHit hit : op.hits()) {
             Point at = pose.apply(hit.at());
@@ -55,6 +72,9 @@ final class SheetHits {
             double set = use.turning() ? AngleFit.canonicalDeg(angle, ToolFootprint.symmetryOrder(use.tool()))
                     : use.setAngleDeg();
             if (isNew(use, at, set)) {
+                if (!op.feature().isOpening() && !op.tool().shape().forms()) {
+                    outside.add(hits.size());
+                }
                 hits.add(new SheetHit(hits.size(), use, at, set, hit.role(), op.number(), placement));
             }
         }

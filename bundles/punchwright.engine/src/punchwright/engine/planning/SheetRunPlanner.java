@@ -51,7 +51,7 @@ final class SheetRunPlanner {
     }
 
     SheetRun plan(Layout layout) {
-        List<SheetHit> hits = new SheetHits(parts, loading).on(layout);
+        List<SheetHit> hits = hits(layout);
         HoldingPlan holdings = HoldingPlanner.plan(
                 new HoldingJob(request.machine(), layout.sheet().lengthMm(), layout.sheet().widthMm(), hits));
         Sequence sequence = Sequencer.order(new SequenceJob(request.machine(), hits, holdings, request.rules().workLimit(),
@@ -59,6 +59,21 @@ final class SheetRunPlanner {
         Timeline timeline = RunTime.of(new MotionJob(request.machine(), holdings, sequence, 0));
         ProofResult proof = Proof.prove(proofJob(layout, holdings, sequence));
         return new SheetRun(layout, hits, holdings, sequence, timeline, proof);
+    }
+
+    /** The parts' hits, and those that punch away loose slivers between the parts. */
+    private List<SheetHit> hits(Layout layout) {
+        SheetHits hits = new SheetHits(parts, loading);
+        hits.on(layout);
+        List<Shape> shapes = new ArrayList<>();
+        List<Point> joints = new ArrayList<>();
+        double jointMm = 0;
+        for (Placement placement : layout.placements()) {
+            PartPlan part = parts.get(placement.partId());
+            shapes.add(part.demand().shape().moved(placement.pose()));
+            jointMm = Math.max(jointMm, addJoints(part, placement.pose(), joints));
+        }
+        return hits.without(shapes, joints, jointMm, Math.max(1, thicknessMm), request.rules().tooling().scallopMm());
     }
 
     static List<Finding> findings(SheetRun run) {

@@ -17,13 +17,25 @@ import punchwright.engine.geometry.Point;
  * @param subject   the object concerned, as a person names it ("part BR-104, feature 7")
  * @param arguments values for the text, numbers in the unit that the text prints
  * @param place     where, in mm in the subject's own coordinates; null where there is no place
+ * @param waysOut   what makes it go away, found by asking the same rule again; empty where nothing was found or asked
  */
-public record Finding(Reason reason, String subject, List<Object> arguments, Point place) {
+public record Finding(Reason reason, String subject, List<Object> arguments, Point place, List<WayOut> waysOut) {
 
     public Finding {
         Objects.requireNonNull(reason, "reason");
         Objects.requireNonNull(subject, "subject");
         arguments = List.copyOf(arguments);
+        waysOut = List.copyOf(waysOut);
+    }
+
+    /** A finding whose ways out nobody has computed. */
+    public Finding(Reason reason, String subject, List<Object> arguments, Point place) {
+        this(reason, subject, arguments, place, List.of());
+    }
+
+    /** The same finding with computed ways out. */
+    public Finding with(List<WayOut> ways) {
+        return new Finding(reason, subject, arguments, place, ways);
     }
 
     /** A finding without a place. */
@@ -38,7 +50,7 @@ public record Finding(Reason reason, String subject, List<Object> arguments, Poi
 
     /** The same finding with its subject told apart by where it stands, as "DC01 2.00 mm, layout 1". */
     public Finding within(String whole) {
-        return new Finding(reason, whole + ", " + subject, arguments, place);
+        return new Finding(reason, whole + ", " + subject, arguments, place, waysOut);
     }
 
     public Severity severity() {
@@ -62,7 +74,7 @@ public record Finding(Reason reason, String subject, List<Object> arguments, Poi
         return message(Locale.ENGLISH);
     }
 
-    /** The way out, in English; empty when there is none. */
+    /** The way out, in English, with the computed ones and their values; empty when there is none. */
     public String remedy() {
         return remedy(Locale.ENGLISH);
     }
@@ -72,7 +84,7 @@ public record Finding(Reason reason, String subject, List<Object> arguments, Poi
     }
 
     public String remedy(Locale locale) {
-        return text("remedy", locale);
+        return text("remedy", locale) + WayOut.sentence(waysOut, locale);
     }
 
     private String text(String kind, Locale locale) {

@@ -28,7 +28,7 @@ final class PartPlanner {
         for (int i = 0; i < demands.size(); i++) {
             PartDemand d = demands.get(i);
             ToolingJob job = new ToolingJob(features.get(i), d.material(), d.thicknessMm(), request.machine(), request.tools(),
-                    request.holders(), request.rules().tooling());
+                    request.holders(), request.rules().tooling(), request.elsewhere());
             order.add(new OrderPart(job, d.wishes().on(features.get(i)), d.quantity(), d.anglesDeg().getFirst()));
         }
         OrderSelection selection = OrderChoice.choose(order, readiness, ChoiceWeights.USUAL);

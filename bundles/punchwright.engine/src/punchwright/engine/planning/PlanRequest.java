@@ -4,6 +4,7 @@ package punchwright.engine.planning;
 import java.util.List;
 
 import punchwright.engine.press.Machine;
+import punchwright.engine.tooling.Elsewhere;
 import punchwright.engine.tooling.Holder;
 import punchwright.engine.tooling.Readiness;
 import punchwright.engine.tooling.Tool;
@@ -19,15 +20,22 @@ import punchwright.engine.tooling.Tool;
  * @param stock    sheets in stock
  * @param rules    shop rules
  * @param readiness what stands ready in the machine, and what making a tool ready takes
+ * @param elsewhere other machines and materials of the shop, for the nearest way out of a refusal
  */
 public record PlanRequest(String title, Machine machine, List<Tool> tools, List<Holder> holders, List<PartDemand> demands,
-        List<StockGroup> stock, PlanningRules rules, Readiness readiness) {
+        List<StockGroup> stock, PlanningRules rules, Readiness readiness, Elsewhere elsewhere) {
 
     public PlanRequest {
         tools = List.copyOf(tools);
         holders = List.copyOf(holders);
         demands = List.copyOf(demands);
         stock = List.copyOf(stock);
+    }
+
+    /** Nothing is known of the rest of the shop. */
+    public PlanRequest(String title, Machine machine, List<Tool> tools, List<Holder> holders, List<PartDemand> demands,
+            List<StockGroup> stock, PlanningRules rules, Readiness readiness) {
+        this(title, machine, tools, holders, demands, stock, rules, readiness, Elsewhere.NOTHING);
     }
 
     /** Nothing stands ready. */

@@ -64,7 +64,7 @@ final class Comparison {
     }
 
     private Finding reason(Feature f, Tool tool, List<Candidate> list, Candidate best) {
-        Finding refusal = limits.refusal(tool);
+        Finding refusal = limits.refusalWithWays(tool);
         if (refusal != null) {
             return refusal;
         }
@@ -74,7 +74,8 @@ final class Comparison {
                     best.hits());
         }
         if (new ExactHit(job.rules()).matches(f, tool)) {
-            return Finding.of(ToolingReason.ANGLE, tool.name(), f.angleDeg(), tool.name());
+            return Finding.of(ToolingReason.ANGLE, tool.name(), f.angleDeg(), tool.name())
+                    .with(limits.anglesOut(tool, f.angleDeg()));
         }
         return Finding.of(ToolingReason.DOES_NOT_FIT, tool.name(), FeatureNames.what(f), tool.lengthMm(), tool.widthMm());
     }

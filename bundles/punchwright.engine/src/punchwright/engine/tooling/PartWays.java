@@ -24,6 +24,7 @@ final class PartWays {
     private final List<Finding> findings = new ArrayList<>();
     private final List<Unit> units = new ArrayList<>();
     private final List<List<Candidate>> candidates = new ArrayList<>();
+    private final WhyNot whyNot;
     private PartGuard guard;
 
     PartWays(ToolingJob job, ChoiceWeights weights, ToolWishes wishes, WaysMemory memory) {
@@ -36,10 +37,11 @@ final class PartWays {
         this.weights = weights;
         this.wishes = wishes;
         this.limits = limits;
+        whyNot = new WhyNot(job, limits);
         Machine m = job.machine();
-        if (job.thicknessMm() < m.minThicknessMm() - 1e-9 || job.thicknessMm() > m.maxThicknessMm() + 1e-9) {
+        if (!job.thicknessFits()) {
             findings.add(Finding.of(ToolingReason.THICKNESS, "part " + job.features().part(), job.thicknessMm(), m.name(),
-                    m.minThicknessMm(), m.maxThicknessMm()));
+                    m.minThicknessMm(), m.maxThicknessMm()).with(new NearestWay(job, limits.forbidden()).ofSheet()));
             return;
         }
         List<Unit> wanted = ClusterUnits.group(Unit.of(job.features()), limits.usable(), job.rules(), memory);
@@ -95,7 +97,7 @@ final class PartWays {
         units.add(unit);
         candidates.add(list);
         if (list.isEmpty()) {
-            findings.add(new WhyNot(job, limits).reason(unit.feature()));
+            findings.add(whyNot.reason(unit.feature()));
         }
     }
 

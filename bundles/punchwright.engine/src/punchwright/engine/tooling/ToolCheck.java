@@ -18,9 +18,7 @@ public final class ToolCheck {
 
     /** Why the tool cannot work the job's material, thickness and machine at all; empty when it can. */
     public static Optional<Finding> refusal(ToolingJob job, Tool tool) {
-        ToolingJob alone = new ToolingJob(job.features(), job.material(), job.thicknessMm(), job.machine(), List.of(tool),
-                job.holders(), job.rules());
-        return Optional.ofNullable(new ToolLimits(alone, Set.of()).refusal(tool));
+        return Optional.ofNullable(new ToolLimits(job.with(tool), Set.of()).refusal(tool));
     }
 
     /** Whether one hit of the tool makes the opening, at whatever angle. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 
 import punchwright.engine.finding.Finding;
+import punchwright.engine.finding.WayOut;
 import punchwright.engine.press.DieClearance;
 import punchwright.engine.press.Material;
 import punchwright.engine.press.PunchingForce;
@@ -39,6 +40,7 @@ final class ToolLimits {
     private final Set<String> forbidden;
     private final List<UsableTool> usable = new ArrayList<>();
     private final Map<String, Finding> refused = new LinkedHashMap<>();
+    private final Map<String, Finding> withWays = new LinkedHashMap<>();
 
     ToolLimits(ToolingJob job, Set<String> forbidden) {
         this(job, forbidden, new WaysMemory());
@@ -62,9 +64,29 @@ final class ToolLimits {
         return usable;
     }
 
+    /** Tools that the engineer does not want. */
+    Set<String> forbidden() {
+        return forbidden;
+    }
+
     /** Why the tool is refused; null when it is usable. */
     Finding refusal(Tool tool) {
         return refused.get(tool.id());
+    }
+
+    /** The refusal with its nearest ways out; one that the engineer wished has none. */
+    Finding refusalWithWays(Tool tool) {
+        Finding refusal = refusal(tool);
+        if (refusal == null || !refusal.isError() || !job.elsewhere().asked()) {
+            return refusal;
+        }
+        return withWays.computeIfAbsent(tool.id(), id -> refusal.with(new NearestWay(job, forbidden).ofTool(tool)));
+    }
+
+    /** The smallest turn of the part with which the tool can be set to the angle. */
+    List<WayOut> anglesOut(Tool tool, double neededDeg) {
+        return usable.stream().filter(t -> t.id().equals(tool.id())).findFirst()
+                .map(t -> NearestWay.ofAngle(tool, t.turning(), neededDeg)).orElse(List.of());
     }
 
     private WaysMemory.Sorted sort(Tool tool) {

@@ -5,13 +5,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 import punchwright.engine.finding.Finding;
+import punchwright.engine.tooling.Elsewhere;
 import punchwright.engine.tooling.Tool;
+import punchwright.model.shop.ItemStatus;
 import punchwright.model.shop.Library;
 import punchwright.planner.convert.DrawingStore;
 import punchwright.planner.convert.InputException;
+import punchwright.planner.convert.MachineReader;
+import punchwright.planner.convert.MaterialReader;
 import punchwright.planner.convert.ToolReader;
 
-/** The tools of the library that can be used now. */
+/** The tools of the library that can be used now, and what else the shop has. */
 final class LibraryTools {
 
     private LibraryTools() {
@@ -31,5 +35,13 @@ final class LibraryTools {
             }
         }
         return tools;
+    }
+
+    /** Machines in use and all materials, for the nearest way out of a refusal. */
+    static Elsewhere elsewhere(Library library) {
+        return new Elsewhere(
+                library.getMachines().stream().filter(m -> m.getStatus() == ItemStatus.IN_USE && m.getClamps() != null)
+                        .map(MachineReader::read).toList(),
+                library.getMaterials().stream().map(MaterialReader::read).toList());
     }
 }

@@ -57,7 +57,7 @@ public final class OrderPlanning {
         PlanRequest request = new PlanRequest(order.getNumber(), MachineReader.read(machine),
                 LibraryTools.read(library, drawings, input),
                 ToolReader.usableHolders(library.getHolders()), demands, StockReader.read(library.getStock()),
-                PlanningRules.USUAL, MachineReader.readiness(machine, library.getRates()));
+                PlanningRules.USUAL, MachineReader.readiness(machine, library.getRates()), LibraryTools.elsewhere(library));
         PlanWriter.Origin origin = new PlanWriter.Origin(order, machine, library, parts, programVersion);
         EnginePlan engine = input.stream().anyMatch(Finding::isError) ? new EnginePlan(request, List.of(), input)
                 : Planner.plan(request, progress);

@@ -80,7 +80,7 @@ public final class PartTooling {
         findings.addAll(features.findings());
         ToolingJob job = new ToolingJob(features, demand.material(), demand.thicknessMm(), MachineReader.read(machine),
                 LibraryTools.read(library, drawings, findings), ToolReader.usableHolders(library.getHolders()),
-                PlanningRules.USUAL.tooling());
+                PlanningRules.USUAL.tooling(), LibraryTools.elsewhere(library));
         progress.check();
         ToolWeighing free = before != null && before.job().equals(job) ? before.free()
                 : ToolChoice.weigh(job, ChoiceWeights.USUAL, ToolWishes.NONE);

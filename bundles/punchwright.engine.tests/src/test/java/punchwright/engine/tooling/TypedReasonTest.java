@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -16,22 +18,37 @@ import org.junit.jupiter.api.Test;
 
 import punchwright.engine.feature.FeatureSet;
 import punchwright.engine.finding.Finding;
+import punchwright.engine.finding.WayOut;
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Point;
+import punchwright.engine.press.ClearanceRule;
 import punchwright.engine.press.HeadKind;
+import punchwright.engine.press.Machine;
+import punchwright.engine.press.Material;
 import punchwright.engine.press.MaterialGroup;
 import punchwright.engine.press.Place;
 
 /**
  * Every feature that is not made and every tool that is passed over has a typed reason with values and a way out, whatever is
- * wrong with part, library and machine.
+ * wrong with part, library and machine; and the ways out with values work when they are taken.
  */
 class TypedReasonTest {
 
     private static final int CASES = 60;
 
+    /** A strong press, a weak one, a soft material and a hard one. */
+    private static final Elsewhere ELSEWHERE = new Elsewhere(
+            List.of(named("E1", 400_000, 350_000, 120), named("E2", 60_000, 40_000, 60)),
+            List.of(new Material("M2", "EN AW-1050", MaterialGroup.ALUMINIUM, 2.7, 70, 110, 80, ClearanceRule.PERCENT, 15, 2, 0.8),
+                    new Material("M3", "1.4301", MaterialGroup.STAINLESS_STEEL, 7.9, 520, 720, 560, ClearanceRule.PERCENT, 25, 0.5,
+                            1.5)));
+
     private final Set<ToolingReason> seen = EnumSet.noneOf(ToolingReason.class);
+    private final Map<WayOut.Kind, Integer> tried = new EnumMap<>(WayOut.Kind.class);
     private int refusedFeatures;
+    private int featuresOut;
+    private int toolsOut;
+    private int toolsRefused;
     private int passedOver;
 
     private static FeatureSet part(Random random) {
@@ -80,7 +97,15 @@ class TypedReasonTest {
         FeatureSet features = part(random);
         double thickness = new double[] { 0.3, 1, 2, 3, 6, 9 }[random.nextInt(6)];
         return new ToolingJob(features, Shop.STEEL, thickness, Shop.machine(20_000 + random.nextInt(200_000),
-                random.nextBoolean() ? HeadKind.TURRET : HeadKind.SINGLE_HEAD, places), tools, List.of(), ToolingRules.USUAL);
+                random.nextBoolean() ? HeadKind.TURRET : HeadKind.SINGLE_HEAD, places), tools, List.of(), ToolingRules.USUAL,
+                ELSEWHERE);
+    }
+
+    private static Machine named(String id, double pressN, double placeN, double diameterMm) {
+        Machine m = Shop.machine(pressN, HeadKind.TURRET, List.of(new Place("1", diameterMm, placeN, true, 0.02, false)));
+        return new Machine(id, "press " + id, m.throatDepthMm(), m.travelXMm(), m.travelYMm(), m.xAxis(), m.yAxis(),
+                m.longestSheetMm(), m.minThicknessMm(), m.maxThicknessMm(), m.maxSheetMassKg(), m.pressForceN(), m.headKind(),
+                m.places(), m.clamps(), m.times(), m.dropOpeningMm(), m.accuracyMm(), m.options());
     }
 
     private void check(Finding f, String what) {
@@ -101,17 +126,22 @@ class TypedReasonTest {
             Random random = new Random(seed);
             ToolingJob job = job(random);
             Set<String> forbidden = random.nextBoolean() ? Set.of(job.tools().getFirst().id()) : Set.of();
-            ToolWeighing w = ToolChoice.weigh(job, ChoiceWeights.USUAL, new ToolWishes(forbidden, Map.of()));
-            check(job, w, "seed " + seed);
+            ToolWishes wishes = new ToolWishes(forbidden, Map.of());
+            ToolWeighing w = ToolChoice.weigh(job, ChoiceWeights.USUAL, wishes);
+            check(job, wishes, w, "seed " + seed);
         }
+        assertTrue(toolsOut > 0.75 * toolsRefused, toolsOut + " of " + toolsRefused + " refused tools have a way out with a value");
+        assertTrue(featuresOut > 60, featuresOut + " refused features have a way out with a value");
+        assertEquals(EnumSet.allOf(WayOut.Kind.class), tried.keySet(), "kinds of ways out that were tried");
         assertTrue(refusedFeatures > 100, refusedFeatures + " features refused");
         assertTrue(passedOver > 1000, passedOver + " tools passed over");
         assertTrue(seen.size() >= 15, "only these reasons were seen: " + seen);
     }
 
-    private void check(ToolingJob job, ToolWeighing w, String seed) {
+    private void check(ToolingJob job, ToolWishes wishes, ToolWeighing w, String seed) {
         List<Finding> findings = w.operations().findings();
         findings.forEach(f -> check(f, seed + " finding"));
+        findings.stream().filter(f -> f.isError() && !f.waysOut().isEmpty()).forEach(f -> checkWays(job, wishes, f, seed));
         if (w.ways().isEmpty()) {
             assertEquals(ToolingReason.THICKNESS, findings.getFirst().reason(), seed);
             return;
@@ -130,6 +160,66 @@ class TypedReasonTest {
             assertEquals(job.tools().size(), ways.passedOver().size() + used, seed);
             passedOver += ways.passedOver().size();
             ways.passedOver().forEach(f -> check(f, seed + " passed over"));
+            if (ways == w.ways().getFirst()) {
+                ways.passedOver().stream().filter(Finding::isError).forEach(f -> checkToolWays(job, f, seed));
+            } else {
+                ways.passedOver().stream().filter(f -> f.reason() == ToolingReason.ANGLE).forEach(f -> checkToolWays(job, f, seed));
+            }
+        }
+    }
+
+    /** The job with the way out taken for the tool. */
+    private ToolingJob taken(ToolingJob job, Tool tool, WayOut way) {
+        tried.merge(way.kind(), 1, Integer::sum);
+        return switch (way.kind()) {
+            case THINNER, THICKER -> job.at(way.value());
+            case MATERIAL -> job.in(ELSEWHERE.materials().stream().filter(m -> m.id().equals(way.id())).findFirst().orElseThrow());
+            case MACHINE -> job.on(ELSEWHERE.machines().stream().filter(m -> m.id().equals(way.id())).findFirst().orElseThrow());
+            case SHEAR -> job.with(NearestWay.with(tool, tool.clearancesTotalMm(), ShearKind.ROOF, way.value(), tool.onHand(),
+                    tool.hitsSinceGrind()));
+            case DIE -> job.with(NearestWay.with(tool, List.of(way.value()), tool.shear(), tool.shearHeightMm(), tool.onHand(),
+                    tool.hitsSinceGrind()));
+            case NEW_TOOL -> job.with(NearestWay.with(tool, tool.clearancesTotalMm(), tool.shear(), tool.shearHeightMm(),
+                    (int) way.value(), 0));
+            case TURN_PART, ALLOW -> job;
+        };
+    }
+
+    /** With the way out taken the tool is refused no longer; a hundredth nearer to the job's thickness it still is. */
+    private void checkToolWays(ToolingJob job, Finding f, String seed) {
+        Tool tool = job.tools().stream().filter(t -> t.name().equals(f.subject())).findFirst().orElseThrow();
+        toolsRefused++;
+        toolsOut += f.waysOut().isEmpty() ? 0 : 1;
+        for (WayOut way : f.waysOut()) {
+            String what = seed + " " + f.subject() + " " + f.code() + " " + way;
+            ToolingJob other = taken(job, tool, way);
+            if (way.kind() == WayOut.Kind.TURN_PART) {
+                assertTrue(AngleFit.angleDeg(tool, false, (Double) f.arguments().getFirst() + way.value()).isPresent(), what);
+                continue;
+            }
+            Tool then = other.tools().size() == 1 ? other.tools().getFirst() : tool;
+            assertTrue(ToolCheck.refusal(other, then).isEmpty(), what);
+            if (way.kind() == WayOut.Kind.THINNER && way.value() + 0.011 < job.thicknessMm()) {
+                assertTrue(ToolCheck.refusal(job.at(way.value() + 0.01), tool).isPresent(), what + " is not the nearest");
+            }
+            assertTrue(f.remedy().contains(way.text(Locale.ENGLISH)) && f.remedy(Locale.GERMAN).contains(way.text(Locale.GERMAN)),
+                    f.remedy());
+        }
+    }
+
+    /** With the way out taken, weighing the whole part again gives the refusal no longer. */
+    private void checkWays(ToolingJob job, ToolWishes wishes, Finding f, String seed) {
+        featuresOut++;
+        Tool tool = job.tools().stream().filter(t -> f.subject().endsWith(", tool " + t.name())).findFirst().orElse(null);
+        for (WayOut way : f.waysOut()) {
+            if (way.kind() == WayOut.Kind.TURN_PART) {
+                continue;
+            }
+            ToolingJob other = taken(job, tool, way);
+            ToolWishes wished = way.kind() == WayOut.Kind.ALLOW ? ToolWishes.NONE : wishes;
+            List<Finding> then = ToolChoice.weigh(other, ChoiceWeights.USUAL, wished).operations().findings();
+            boolean gone = then.stream().noneMatch(n -> n.code().equals(f.code()) && n.subject().equals(f.subject()));
+            assertTrue(gone, seed + " " + f.subject() + " " + f.code() + " stays with " + way);
         }
     }
 }

@@ -25,7 +25,7 @@ public record WayOut(Kind kind, double value, String id, String name) {
         THICKER,
         /** Another material of the shop at the same thickness. */
         MATERIAL,
-        /** Another machine of the shop: force limit of its strongest place that takes the tool, kN; 0 where no tool is concerned. */
+        /** Another machine of the shop: force limit of its strongest place that takes the tool, kN; 0 without a tool. */
         MACHINE,
         /** Shear ground on the punch: height, mm. */
         SHEAR,

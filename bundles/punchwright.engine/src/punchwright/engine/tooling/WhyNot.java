@@ -32,7 +32,7 @@ final class WhyNot {
         this.limits = limits;
     }
 
-    /** The reason with its nearest ways out; features that are alike share the work, and only the first few different ones get it. */
+    /** The reason with its nearest ways out; features that are alike share the work; the first few get it. */
     Finding reason(Feature feature) {
         Finding raw = bare(feature);
         if (!job.elsewhere().asked() || !raw.waysOut().isEmpty() || !ASKED.contains(raw.reason())) {

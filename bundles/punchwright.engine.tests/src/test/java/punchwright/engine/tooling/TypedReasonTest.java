@@ -39,9 +39,10 @@ class TypedReasonTest {
     /** A strong press, a weak one, a soft material and a hard one. */
     private static final Elsewhere ELSEWHERE = new Elsewhere(
             List.of(named("E1", 400_000, 350_000, 120), named("E2", 60_000, 40_000, 60)),
-            List.of(new Material("M2", "EN AW-1050", MaterialGroup.ALUMINIUM, 2.7, 70, 110, 80, ClearanceRule.PERCENT, 15, 2, 0.8),
-                    new Material("M3", "1.4301", MaterialGroup.STAINLESS_STEEL, 7.9, 520, 720, 560, ClearanceRule.PERCENT, 25, 0.5,
-                            1.5)));
+            List.of(new Material("M2", "EN AW-1050", MaterialGroup.ALUMINIUM, 2.7, 70, 110, 80, ClearanceRule.PERCENT, 15, 2,
+                            0.8),
+                    new Material("M3", "1.4301", MaterialGroup.STAINLESS_STEEL, 7.9, 520, 720, 560, ClearanceRule.PERCENT, 25,
+                            0.5, 1.5)));
 
     private final Set<ToolingReason> seen = EnumSet.noneOf(ToolingReason.class);
     private final Map<WayOut.Kind, Integer> tried = new EnumMap<>(WayOut.Kind.class);
@@ -130,7 +131,8 @@ class TypedReasonTest {
             ToolWeighing w = ToolChoice.weigh(job, ChoiceWeights.USUAL, wishes);
             check(job, wishes, w, "seed " + seed);
         }
-        assertTrue(toolsOut > 0.75 * toolsRefused, toolsOut + " of " + toolsRefused + " refused tools have a way out with a value");
+        assertTrue(toolsOut > 0.75 * toolsRefused,
+                toolsOut + " of " + toolsRefused + " refused tools have a way out with a value");
         assertTrue(featuresOut > 60, featuresOut + " refused features have a way out with a value");
         assertEquals(EnumSet.allOf(WayOut.Kind.class), tried.keySet(), "kinds of ways out that were tried");
         assertTrue(refusedFeatures > 100, refusedFeatures + " features refused");
@@ -163,7 +165,8 @@ class TypedReasonTest {
             if (ways == w.ways().getFirst()) {
                 ways.passedOver().stream().filter(Finding::isError).forEach(f -> checkToolWays(job, f, seed));
             } else {
-                ways.passedOver().stream().filter(f -> f.reason() == ToolingReason.ANGLE).forEach(f -> checkToolWays(job, f, seed));
+                ways.passedOver().stream().filter(f -> f.reason() == ToolingReason.ANGLE)
+                        .forEach(f -> checkToolWays(job, f, seed));
             }
         }
     }
@@ -173,7 +176,8 @@ class TypedReasonTest {
         tried.merge(way.kind(), 1, Integer::sum);
         return switch (way.kind()) {
             case THINNER, THICKER -> job.at(way.value());
-            case MATERIAL -> job.in(ELSEWHERE.materials().stream().filter(m -> m.id().equals(way.id())).findFirst().orElseThrow());
+            case MATERIAL -> job.in(ELSEWHERE.materials().stream().filter(m -> m.id().equals(way.id())).findFirst()
+                    .orElseThrow());
             case MACHINE -> job.on(ELSEWHERE.machines().stream().filter(m -> m.id().equals(way.id())).findFirst().orElseThrow());
             case SHEAR -> job.with(NearestWay.with(tool, tool.clearancesTotalMm(), ShearKind.ROOF, way.value(), tool.onHand(),
                     tool.hitsSinceGrind()));

@@ -90,7 +90,8 @@ class PlanRepeatTest {
             Order order = order(workspace, "mounting-plate-115", 8);
             Plan plan = plan(workspace, order, Progress.SILENT);
             assertEquals(PlanStatus.PROVEN, plan.getStatus());
-            assertTrue(plan.getFindings().stream().noneMatch(f -> f.getCode().equals("PROOF-SLIVER")), plan.getFindings().toString());
+            assertTrue(plan.getFindings().stream().noneMatch(f -> f.getCode().equals("PROOF-SLIVER")),
+                    plan.getFindings().toString());
             String before = plan.getInputsDigest();
             workspace.library().getRates().setLabourPerHour(workspace.library().getRates().getLabourPerHour() + 1);
             String after = plan(workspace, order, Progress.SILENT).getInputsDigest();

@@ -23,7 +23,12 @@ public final class SvgWriter {
 
     /** Writes the shapes where they lie; the caller closes the writer. */
     public static void write(List<Shape> shapes, Writer out) throws IOException {
-        Bounds b = Bounds.EMPTY;
+        write(null, shapes, out);
+    }
+
+    /** The same on a sheet. @param sheet its edge, drawn thin and not filled; null without one */
+    public static void write(Contour sheet, List<Shape> shapes, Writer out) throws IOException {
+        Bounds b = sheet == null ? Bounds.EMPTY : sheet.bounds();
         for (Shape s : shapes) {
             b = b.including(s.bounds());
         }
@@ -31,6 +36,11 @@ public final class SvgWriter {
         out.write(String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" "
                 + "viewBox=\"%s %s %s %s\">%n", n(box.width()), n(box.height()), n(box.minX()), n(-box.maxY()), n(box.width()),
                 n(box.height())));
+        if (sheet != null) {
+            StringBuilder path = new StringBuilder();
+            add(sheet, path);
+            out.write("  <path fill=\"none\" stroke=\"#20262d\" stroke-width=\"0.5\" d=\"" + path + "\"/>\n");
+        }
         for (Shape s : shapes) {
             StringBuilder path = new StringBuilder();
             add(s.outer(), path);

@@ -15,7 +15,8 @@ public final class Operations {
      */
     public Operations(Reports reports, String programVersion) {
         all = List.of(new CheckOperation(), new ImportOperation(), new PlanOperation(programVersion),
-                new ExportOperation(reports), new WeighOperation(), new AdviseOperation(), new CalcOperation(),
+                new ExportOperation(reports), new DrawOperation(), new WeighOperation(), new AdviseOperation(),
+                new CalcOperation(),
                 new DemoOperation(reports, programVersion));
     }
 

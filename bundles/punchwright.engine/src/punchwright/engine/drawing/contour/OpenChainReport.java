@@ -2,7 +2,9 @@
 package punchwright.engine.drawing.contour;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 import punchwright.engine.finding.FindingCollector;
 import punchwright.engine.geometry.Bounds;
@@ -21,15 +23,14 @@ final class OpenChainReport {
     private static final int MOST_TRIED = 200;
 
     private record OpenOutline(Bounds box, InsideTest test) {
-
-        boolean holds(Contour loop) {
-            return box.contains(loop.bounds()) && test.contains(InteriorPoint.of(loop));
-        }
     }
 
     private final List<Contour> loops;
     private final FindingCollector findings;
     private final List<OpenOutline> outlines = new ArrayList<>();
+    /** Worked out once a loop, however many chains ask. */
+    private final Map<Contour, Bounds> boxes = new IdentityHashMap<>();
+    private final Map<Contour, Point> inner = new IdentityHashMap<>();
     private int tried;
 
     OpenChainReport(List<Contour> loops, FindingCollector findings) {
@@ -51,14 +52,19 @@ final class OpenChainReport {
 
     private long loopsInside(Contour chain) {
         OpenOutline outline = new OpenOutline(chain.bounds(), new InsideTest(chain, 0.01));
-        long inside = loops.stream().filter(outline::holds).count();
+        long inside = loops.stream().filter(l -> holds(outline, l)).count();
         if (inside > 0) {
             outlines.add(outline);
         }
         return inside;
     }
 
+    private boolean holds(OpenOutline outline, Contour loop) {
+        return outline.box().contains(boxes.computeIfAbsent(loop, Contour::bounds))
+                && outline.test().contains(inner.computeIfAbsent(loop, InteriorPoint::of));
+    }
+
     boolean liesInOpenOutline(Contour loop) {
-        return outlines.stream().anyMatch(o -> o.holds(loop));
+        return outlines.stream().anyMatch(o -> holds(o, loop));
     }
 }

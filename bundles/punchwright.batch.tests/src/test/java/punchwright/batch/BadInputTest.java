@@ -29,18 +29,6 @@ import punchwright.planner.operations.ExitCode;
  */
 class BadInputTest {
 
-    private static final String ORDER = """
-            <?xml version="1.0" encoding="UTF-8"?>
-            <?punchwright format="1"?>
-            <work:Order xmi:version="2.0" xmlns:xmi="http://www.omg.org/XMI" \
-            xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" \
-            xmlns:work="urn:punchwright:work" id="T-1" name="Trial" number="T-1">
-              <lines id="T-1-10" quantity="4">
-                <item xsi:type="work:Part" href="../parts/gusset-150.pwpart#gusset-150"/>
-              </lines>
-            </work:Order>
-            """;
-
     @TempDir
     private Path shop;
 
@@ -49,7 +37,7 @@ class BadInputTest {
     @BeforeEach
     void copyTheDemoShop() throws IOException {
         DemoCopy.to(shop);
-        Files.writeString(shop.resolve("orders/T-1.pworder"), ORDER);
+        SmallOrder.write(shop, 4, "");
     }
 
     private int plan() {

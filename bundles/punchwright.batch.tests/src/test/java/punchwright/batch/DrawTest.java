@@ -23,18 +23,6 @@ import punchwright.planner.operations.ExitCode;
 /** {@code draw} on a copy of the demo shop with one small order: what is written is read back and measured. */
 class DrawTest {
 
-    private static final String ORDER = """
-            <?xml version="1.0" encoding="UTF-8"?>
-            <?punchwright format="1"?>
-            <work:Order xmi:version="2.0" xmlns:xmi="http://www.omg.org/XMI" \
-            xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" \
-            xmlns:work="urn:punchwright:work" id="T-1" name="Trial" number="T-1" received="2026-11-02">
-              <lines id="T-1-10" quantity="3">
-                <item xsi:type="work:Part" href="../parts/gusset-150.pwpart#gusset-150"/>
-              </lines>
-            </work:Order>
-            """;
-
     @TempDir
     private Path folder;
 
@@ -45,7 +33,7 @@ class DrawTest {
     void copyTheDemoShop() throws IOException {
         shop = Files.createDirectory(folder.resolve("shop"));
         DemoCopy.to(shop);
-        Files.writeString(shop.resolve("orders/T-1.pworder"), ORDER);
+        SmallOrder.write(shop, 3, " received=\"2026-11-02\"");
     }
 
     private int run(String... words) {

@@ -26,18 +26,6 @@ import punchwright.planner.operations.ExitCode;
 /** {@code weigh} and {@code advise} on a copy of the demo shop with one small order. */
 class WeighAndAdviseTest {
 
-    private static final String ORDER = """
-            <?xml version="1.0" encoding="UTF-8"?>
-            <?punchwright format="1"?>
-            <work:Order xmi:version="2.0" xmlns:xmi="http://www.omg.org/XMI" \
-            xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" \
-            xmlns:work="urn:punchwright:work" id="T-1" name="Trial" number="T-1" received="2026-11-02" dueDate="2026-12-02">
-              <lines id="T-1-10" quantity="400">
-                <item xsi:type="work:Part" href="../parts/gusset-150.pwpart#gusset-150"/>
-              </lines>
-            </work:Order>
-            """;
-
     @TempDir
     private Path shop;
 
@@ -51,7 +39,7 @@ class WeighAndAdviseTest {
                 Files.delete(o);
             }
         }
-        Files.writeString(shop.resolve("orders/T-1.pworder"), ORDER);
+        SmallOrder.write(shop, 400, " received=\"2026-11-02\" dueDate=\"2026-12-02\"");
     }
 
     private int run(String... words) {

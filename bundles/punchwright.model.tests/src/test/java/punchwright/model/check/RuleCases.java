@@ -10,11 +10,6 @@ import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.InternalEObject;
 
 import punchwright.model.Samples;
-import punchwright.model.plan.CostItem;
-import punchwright.model.plan.LotCost;
-import punchwright.model.plan.PlanStatus;
-import punchwright.model.plan.TimeShare;
-import punchwright.model.plan.ToolUse;
 import punchwright.model.shop.ChangeKind;
 import punchwright.model.shop.ChangeTime;
 import punchwright.model.shop.ClearanceRule;
@@ -69,8 +64,7 @@ final class RuleCases {
         shapes();
         holes();
         orders();
-        plans();
-        costs();
+        PlanRuleCases.add();
     }
 
     private RuleCases() {
@@ -80,7 +74,7 @@ final class RuleCases {
         return CASES;
     }
 
-    private static void rule(String number, BiConsumer<World, Boolean> change) {
+    static void rule(String number, BiConsumer<World, Boolean> change) {
         if (CASES.put("PW-M-" + number, change) != null) {
             throw new IllegalStateException("Two cases for " + number);
         }
@@ -442,68 +436,5 @@ final class RuleCases {
         rule("132", (w, bad) -> w.order.setDueDate(bad ? "2026-01-19" : "2026-01-20"));
         rule("133", (w, bad) -> w.part.setState(bad ? ItemState.WITHDRAWN : ItemState.RELEASED));
         rule("134", (w, bad) -> w.order.setNumber(bad ? null : "7"));
-    }
-
-    private static void plans() {
-        rule("140", (w, bad) -> w.plan.setLibraryRevision(bad ? 7 : 1));
-        rule("141", (w, bad) -> w.use().setForceKn(bad ? 220.1 : 220));
-        rule("142", (w, bad) -> {
-            ToolUse second = Samples.PLAN.createToolUse();
-            second.setId("use-2");
-            second.setTool(w.tool());
-            second.setBalloon(bad ? 1 : 2);
-            w.plan.getJobs().get(0).getToolUses().add(second);
-        });
-        rule("143", (w, bad) -> w.use().setLifeSharePercent(bad ? 101 : 100));
-        rule("144", (w, bad) -> w.layout().getHits().get(2).setXMm(bad ? 2501 : 2499));
-        rule("145", (w, bad) -> w.layout().getHoldings().get(0).getClampPositionsMm().add(bad ? 900.0 : 2100.0));
-        rule("146", (w, bad) -> w.layout().getHits().get(3).setStartS(bad ? 0.3 : 0.5));
-        rule("147", (w, bad) -> {
-            w.plan.setStatus(PlanStatus.PLANNED);
-            w.layout().setRunCount(bad ? 49 : 50);
-        });
-        rule("148", (w, bad) -> {
-            TimeShare share = Samples.PLAN.createTimeShare();
-            share.setSeconds(90);
-            w.layout().getTimes().add(share);
-            w.layout().setCycleTimeS(bad ? 91 : 90);
-        });
-    }
-
-    private static void costs() {
-        rule("150", (w, bad) -> lot(w).getRoot().setKey(bad ? "AB12" : "cost_total"));
-        rule("151", (w, bad) -> lot(w).getRoot().getChildren().get(0).setKey(bad ? "total" : "material"));
-        rule("152", (w, bad) -> lot(w).setPerPiece(bad ? 2.1 : 2));
-        rule("153", (w, bad) -> lot(w).getRoot().getInputs().addAll(bad ? List.of("labour") : List.of("material")));
-        rule("154", (w, bad) -> {
-            figure(w, "hours");
-            figure(w, "labour", bad ? "rate" : "hours");
-            figure(w, "rate");
-        });
-    }
-
-    private static CostItem figure(World w, String key, String... inputs) {
-        CostItem figure = Samples.PLAN.createCostItem();
-        figure.setKey(key);
-        figure.getInputs().addAll(List.of(inputs));
-        w.plan.getFigures().add(figure);
-        return figure;
-    }
-
-    private static LotCost lot(World w) {
-        LotCost lot = Samples.PLAN.createLotCost();
-        lot.setId("lot-50");
-        lot.setLine(w.order.getLines().get(0));
-        lot.setQuantity(50);
-        lot.setPerPiece(2);
-        lot.setTotal(100);
-        CostItem total = Samples.PLAN.createCostItem();
-        total.setKey("total");
-        CostItem material = Samples.PLAN.createCostItem();
-        material.setKey("material");
-        total.getChildren().add(material);
-        lot.setRoot(total);
-        w.plan.getCosts().add(lot);
-        return lot;
     }
 }

@@ -21,17 +21,25 @@ final class BoxFiller {
 
     /** At most {@code wanted[part]} boxes of each part; the array stays as it is. */
     List<BoxPlacement> fill(Region region, int[] wanted, int[] order, FitRule rule) {
+        return region.length() > 0 && region.width() > 0
+                ? fill(new FreeSpace().reset(region.length() + web, region.width() + web), wanted, order, rule) : List.of();
+    }
+
+    /** The same in free rectangles, each a web longer and wider than the room in it; they are used up. */
+    List<BoxPlacement> fill(FreeSpace free, int[] wanted, int[] order, FitRule rule) {
         List<BoxPlacement> out = new ArrayList<>();
-        if (region.length() > 0 && region.width() > 0) {
-            FreeSpace free = new FreeSpace().reset(region.length() + web, region.width() + web);
-            for (int part : order) {
-                int left = wanted[part];
-                while (left > 0 && put(part, free, rule, out)) {
-                    left--;
-                }
+        for (int part : order) {
+            int left = wanted[part];
+            while (left > 0 && put(part, free, rule, out)) {
+                left--;
             }
         }
         return out;
+    }
+
+    /** The largest web of the parts, in ticks. */
+    int web() {
+        return web;
     }
 
     private boolean put(int part, FreeSpace free, FitRule rule, List<BoxPlacement> out) {

@@ -8,20 +8,12 @@ final class JobCheck {
     }
 
     static void check(NestingJob job) {
-        notNegative("job", "edge margin in mm", job.edgeMm());
-        notNegative("job", "clamp strip in mm", job.clampStripMm());
+        notNegative("job", "edge margin in mm", job.margins().edgeMm());
+        notNegative("job", "clamp strip in mm", job.margins().clampStripMm());
+        notNegative("job", "reach of a hit in mm", job.margins().hitReachMm());
         notNegative("job", "mass of the sheet in kg/mm2", job.massPerMm2Kg());
-        for (NestPart part : job.parts()) {
-            String name = "part " + part.id();
-            if (part.quantity() < 1) {
-                throw new IllegalArgumentException(name + ": quantity is " + part.quantity() + "; enter at least 1");
-            }
-            if (part.anglesDeg().isEmpty() || part.anglesDeg().stream().anyMatch(a -> !Double.isFinite(a))) {
-                throw new IllegalArgumentException(name + ": allowed angles are " + part.anglesDeg()
-                        + "; give at least one in degrees");
-            }
-            notNegative(name, "web in mm", part.webMm());
-        }
+        costs(job.costs());
+        job.parts().forEach(JobCheck::part);
         for (SheetOffer offer : job.offers()) {
             String name = "sheet " + offer.id();
             notNegative(name, "length in mm", offer.lengthMm());
@@ -29,6 +21,32 @@ final class JobCheck {
             notNegative(name, "price", offer.price());
             notNegative(name, "quantity", offer.quantity());
         }
+    }
+
+    private static void costs(NestingCosts costs) {
+        notNegative("job", "scrap value per kg", costs.scrapPerKg());
+        notNegative("job", "share of the price that a remnant keeps", costs.remnantShare());
+        notNegative("job", "length of the smallest remnant in mm", costs.keepLengthMm());
+        notNegative("job", "width of the smallest remnant in mm", costs.keepWidthMm());
+        notNegative("job", "handling of a sheet", costs.handlingPerSheet());
+        notNegative("job", "machine time for a mm of cut", costs.perMmCut());
+        if (costs.remnantShare() > 1) {
+            throw new IllegalArgumentException("job: share of the price that a remnant keeps is " + costs.remnantShare()
+                    + "; enter a number from 0 to 1");
+        }
+    }
+
+    private static void part(NestPart part) {
+        String name = "part " + part.id();
+        if (part.quantity() < 1) {
+            throw new IllegalArgumentException(name + ": quantity is " + part.quantity() + "; enter at least 1");
+        }
+        if (part.anglesDeg().isEmpty() || part.anglesDeg().stream().anyMatch(a -> !Double.isFinite(a))) {
+            throw new IllegalArgumentException(name + ": allowed angles are " + part.anglesDeg()
+                    + "; give at least one in degrees");
+        }
+        notNegative(name, "web in mm", part.webMm());
+        notNegative(name, "value of a piece", part.pieceValue());
     }
 
     private static void notNegative(String name, String what, double value) {

@@ -8,11 +8,19 @@ import punchwright.engine.geometry.Shape;
 /**
  * A part to be laid out.
  *
- * @param id        stable id
- * @param shape     in its own coordinates, mm
- * @param quantity  pieces needed, at least 1
- * @param anglesDeg rotations that grain and visible face allow, not empty
- * @param webMm     least distance to the next part
+ * @param id         stable id
+ * @param shape      in its own coordinates, mm
+ * @param quantity   pieces needed, or at most wanted, at least 1
+ * @param anglesDeg  rotations that grain and visible face allow, not empty
+ * @param webMm      least distance to the next part
+ * @param want       whether the pieces must be made, may be made, or only fill up
+ * @param pieceValue what a piece is worth that may be made or fills up, in the library's currency; unused for a must
  */
-public record NestPart(String id, Shape shape, int quantity, List<Double> anglesDeg, double webMm) {
+public record NestPart(String id, Shape shape, int quantity, List<Double> anglesDeg, double webMm, Want want,
+        double pieceValue) {
+
+    /** A part of which all pieces must be made. */
+    public NestPart(String id, Shape shape, int quantity, List<Double> anglesDeg, double webMm) {
+        this(id, shape, quantity, anglesDeg, webMm, Want.MUST, 0);
+    }
 }

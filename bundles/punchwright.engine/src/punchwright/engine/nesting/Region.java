@@ -11,10 +11,12 @@ package punchwright.engine.nesting;
  */
 record Region(double xMm, double yMm, int length, int width) {
 
-    /** Edge margin all round, the clamp strip instead of it along y = 0 where it is wider. */
+    /** Edge margin all round, the clamp strip instead of it along y = 0 where it is wider; of a bar only its two ends. */
     static Region of(SheetOffer offer, NestingJob job) {
-        double below = Math.max(job.edgeMm(), job.clampStripMm());
-        return new Region(job.edgeMm(), below, Ticks.of(offer.lengthMm() - 2 * job.edgeMm()),
-                Ticks.of(offer.widthMm() - job.edgeMm() - below));
+        Margins m = job.margins();
+        double below = offer.bar() ? 0 : m.belowMm();
+        double above = offer.bar() ? 0 : m.edgeMm();
+        return new Region(m.edgeMm(), below, Ticks.of(offer.lengthMm() - 2 * m.edgeMm()),
+                Ticks.of(offer.widthMm() - above - below));
     }
 }

@@ -9,7 +9,17 @@ package punchwright.engine.nesting;
  * @param widthMm   along y
  * @param price     per sheet
  * @param quantity  on hand
- * @param remnant   whether it is a remnant: used before other sheets where that does not make the material dearer
+ * @param remnant   whether it is a remnant: used before other sheets where that does not make the order dearer
+ * @param bar       whether it is a bar or strip: parts lie in one row along it
  */
-public record SheetOffer(String id, double lengthMm, double widthMm, double price, int quantity, boolean remnant) {
+public record SheetOffer(String id, double lengthMm, double widthMm, double price, int quantity, boolean remnant, boolean bar) {
+
+    /** A sheet, no bar. */
+    public SheetOffer(String id, double lengthMm, double widthMm, double price, int quantity, boolean remnant) {
+        this(id, lengthMm, widthMm, price, quantity, remnant, false);
+    }
+
+    public double areaMm2() {
+        return lengthMm * widthMm;
+    }
 }

@@ -26,19 +26,19 @@ final class Stock {
 
     private static Finding refusal(SheetOffer offer, NestingJob job) {
         double mass = offer.lengthMm() * offer.widthMm() * job.massPerMm2Kg();
-        if (offer.lengthMm() > job.maxLengthMm()) {
-            return Finding.of(NestingReason.SHEET_LONG, "sheet " + offer.id(), offer.id(), offer.lengthMm(), job.maxLengthMm());
+        if (offer.lengthMm() > job.limits().maxLengthMm()) {
+            return Finding.of(NestingReason.SHEET_LONG, "sheet " + offer.id(), offer.id(), offer.lengthMm(), job.limits().maxLengthMm());
         }
-        if (offer.widthMm() > job.maxWidthMm()) {
-            return Finding.of(NestingReason.SHEET_WIDE, "sheet " + offer.id(), offer.id(), offer.widthMm(), job.maxWidthMm());
+        if (offer.widthMm() > job.limits().maxWidthMm()) {
+            return Finding.of(NestingReason.SHEET_WIDE, "sheet " + offer.id(), offer.id(), offer.widthMm(), job.limits().maxWidthMm());
         }
-        if (mass > job.maxMassKg()) {
-            return Finding.of(NestingReason.SHEET_HEAVY, "sheet " + offer.id(), offer.id(), mass, job.maxMassKg());
+        if (mass > job.limits().maxMassKg()) {
+            return Finding.of(NestingReason.SHEET_HEAVY, "sheet " + offer.id(), offer.id(), mass, job.limits().maxMassKg());
         }
         Region region = Region.of(offer, job);
         if (region.length() == 0 || region.width() == 0) {
             return Finding.of(NestingReason.SHEET_ALL_MARGIN, "sheet " + offer.id(), offer.id(), offer.lengthMm(),
-                    offer.widthMm(), job.edgeMm(), job.clampStripMm());
+                    offer.widthMm(), job.margins().edgeMm(), job.margins().clampStripMm());
         }
         return null;
     }

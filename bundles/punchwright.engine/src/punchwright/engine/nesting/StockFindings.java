@@ -39,8 +39,8 @@ final class StockFindings {
         double length = Ticks.mm(turn.length());
         double width = Ticks.mm(turn.width());
         return Finding.of(NestingReason.PART_TOO_LARGE, "part " + part.part().id(), part.part().id(), length, width,
-                Ticks.mm(room.length()), Ticks.mm(room.width()), length + 2 * job.edgeMm(),
-                width + job.edgeMm() + Math.max(job.edgeMm(), job.clampStripMm()));
+                Ticks.mm(room.length()), Ticks.mm(room.width()), length + 2 * job.margins().edgeMm(),
+                width + job.margins().edgeMm() + job.margins().belowMm());
     }
 
     /** One finding for each part with missing pieces; the sheets to order are counted for all of them together. */

@@ -6,42 +6,25 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 import org.junit.jupiter.api.Test;
 
 import punchwright.engine.finding.Finding;
 import punchwright.engine.geometry.Pose;
+import punchwright.engine.nesting.check.LayoutCheck;
 
 /** Properties that hold for every job, on seeded random orders, judged by the independent check. */
 class NesterPropertyTest {
 
     private static final int ORDERS = Integer.getInteger("punchwright.orders", 150);
 
-    /** Missing pieces by the findings. */
-    static Map<String, Integer> unmade(NestingJob job, Nesting nesting) {
-        Map<String, Integer> unmade = new LinkedHashMap<>();
-        for (Finding f : nesting.findings()) {
-            if (f.reason() == NestingReason.STOCK_SHORT) {
-                unmade.put((String) f.arguments().get(2), (Integer) f.arguments().get(0));
-            } else if (f.reason() == NestingReason.PART_TOO_LARGE) {
-                String id = (String) f.arguments().get(0);
-                unmade.put(id, job.parts().stream().filter(p -> p.id().equals(id)).findFirst().orElseThrow().quantity());
-            } else if (f.reason() == NestingReason.NO_SHEET) {
-                job.parts().forEach(p -> unmade.put(p.id(), p.quantity()));
-            }
-        }
-        return unmade;
-    }
-
     @Test
     void everyRandomOrderIsValid() {
         for (int seed = 1; seed <= ORDERS; seed++) {
             NestingJob job = Jobs.random(seed);
             Nesting nesting = Nester.nest(job);
-            assertEquals(List.of(), LayoutCheck.faults(job, nesting, unmade(job, nesting)), "seed " + seed);
+            assertEquals(List.of(), LayoutCheck.of(job, nesting), "seed " + seed);
             double used = nesting.layouts().stream().mapToDouble(l -> l.runs() * l.sheet().lengthMm() * l.sheet().widthMm())
                     .sum();
             boolean complete = nesting.findings().stream().noneMatch(Finding::isError);
@@ -73,8 +56,8 @@ class NesterPropertyTest {
         assertFalse(faultsOf(job, new Layout(good.sheet(), good.placements(), 2)).isEmpty(), "stock");
     }
 
-    private static List<String> faultsOf(NestingJob job, Layout layout) {
-        return LayoutCheck.faults(job, new Nesting(List.of(layout), 0, 0, List.of()), Map.of());
+    private static List<Finding> faultsOf(NestingJob job, Layout layout) {
+        return LayoutCheck.of(job, new Nesting(List.of(layout), 0, 0, List.of()));
     }
 
     private static Layout with(Layout layout, Pose pose) {

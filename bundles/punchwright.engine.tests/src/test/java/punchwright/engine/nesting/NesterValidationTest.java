@@ -6,10 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+
+import punchwright.engine.nesting.check.LayoutCheck;
 
 /** Validation: layouts against published or independently derived values. */
 class NesterValidationTest {
@@ -45,8 +46,8 @@ class NesterValidationTest {
         Nesting n = Nester.nest(Jobs.job(List.of(Jobs.part("A", 200, 150, 48, 10, 0.0, 90.0)),
                 List.of(Jobs.sheet("S", 2000, 1000, 40, 9)), 10, 80));
         assertEquals(1, n.layouts().size());
-        assertTrue(LayoutCheck.faults(Jobs.job(List.of(Jobs.part("A", 200, 150, 48, 10, 0.0, 90.0)),
-                List.of(Jobs.sheet("S", 2000, 1000, 40, 9)), 10, 80), n, Map.of()).isEmpty());
+        assertTrue(LayoutCheck.of(Jobs.job(List.of(Jobs.part("A", 200, 150, 48, 10, 0.0, 90.0)),
+                List.of(Jobs.sheet("S", 2000, 1000, 40, 9)), 10, 80), n).isEmpty());
     }
 
     /** One sheet more for one piece more: 45 fit as drawn, so 46 need two sheets, the second with one piece. */
@@ -111,6 +112,6 @@ class NesterValidationTest {
         Nesting n = Nester.nest(job);
         assertEquals("L", n.layouts().get(0).sheet().id());
         assertTrue(n.findings().stream().anyMatch(f -> f.reason() == NestingReason.SHEET_LONG));
-        assertTrue(LayoutCheck.faults(job, n, Map.of()).isEmpty());
+        assertTrue(LayoutCheck.of(job, n).isEmpty());
     }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Map;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -13,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Shape;
+import punchwright.engine.nesting.check.LayoutCheck;
 
 /** Validation: true shapes against tilings and packings that geometry gives, and the independent check. */
 class ShapeNestingTest {
@@ -25,7 +25,7 @@ class ShapeNestingTest {
 
     private static int onFirstSheet(NestingJob job) {
         Nesting nesting = Nester.nest(job);
-        assertEquals(List.of(), LayoutCheck.faults(job, nesting, Map.of()));
+        assertEquals(List.of(), LayoutCheck.of(job, nesting));
         return nesting.layouts().get(0).placements().size();
     }
 
@@ -60,10 +60,9 @@ class ShapeNestingTest {
         int cheaper = 0;
         for (int seed = 1; seed <= 40; seed++) {
             NestingJob b = Jobs.random(seed);
-            NestingJob t = new NestingJob(b.parts(), b.offers(), b.edgeMm(), b.clampStripMm(), b.maxLengthMm(), b.maxWidthMm(),
-                    b.maxMassKg(), b.massPerMm2Kg(), 400_000, b.seed(), true);
+            NestingJob t = b.with(new SearchLimits(400_000, b.search().seed(), true));
             Nesting shapes = Nester.nest(t);
-            assertEquals(List.of(), LayoutCheck.faults(t, shapes, NesterPropertyTest.unmade(t, shapes)), "seed " + seed);
+            assertEquals(List.of(), LayoutCheck.of(t, shapes), "seed " + seed);
             Nesting boxes = Nester.nest(b);
             int made = pieces(shapes) - pieces(boxes);
             assertTrue(made >= 0, "seed " + seed + " fewer pieces by shape");

@@ -76,8 +76,10 @@ final class Bounds {
                 + "programmingMinutes "
                 + "firstPieceCheckMinutes consumablesPerHour materialSurchargePercent productionSurchargePercent "
                 + "adminSurchargePercent "
-                + "salesSurchargePercent profitPercent holdingCostPercentPerYear");
+                + "salesSurchargePercent profitPercent holdingCostPercentPerYear sheetHandlingMinutes");
+        positive("Rates", "remnantLeastLengthMm remnantLeastWidthMm");
         range("Rates", "scrapRatePercent", 0, 90);
+        range("Rates", "remnantValuePercent", 0, 100);
         range("LayerRule", "colour", 0, 255);
         notNegative("SecondaryRate", "perHour setUpMinutes minutesPerPiece minutesPerUnit");
     }
@@ -104,6 +106,8 @@ final class Bounds {
         notNegative("Assembly", "joiningMinutes");
         positive("AssemblyItem", "quantity");
         positive("OrderLine", "quantity");
+        positive("KeptLayout", "thicknessMm runs");
+        notNegative("KeptLayout", "webMm");
     }
 
     private static void plan() {

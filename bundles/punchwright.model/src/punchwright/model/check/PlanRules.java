@@ -2,7 +2,6 @@
 package punchwright.model.check;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -16,16 +15,11 @@ import punchwright.model.plan.PlanStatus;
 import punchwright.model.plan.SheetJob;
 import punchwright.model.plan.TimeShare;
 import punchwright.model.plan.ToolUse;
-import punchwright.model.work.Assembly;
-import punchwright.model.work.AssemblyItem;
-import punchwright.model.work.Item;
-import punchwright.model.work.OrderLine;
 import punchwright.model.work.Part;
+import punchwright.model.work.Want;
 
 /** Rules for plans: whether the record agrees with itself, the order and the library. */
 final class PlanRules {
-
-    private static final int DEEPEST_ASSEMBLY = 50;
 
     private PlanRules() {
     }
@@ -102,15 +96,12 @@ final class PlanRules {
         }
     }
 
-    /** Pieces on the sheets against pieces ordered; a plan that says it is not finished is let pass. */
+    /** Pieces on the sheets against pieces that must be made; a plan that says it is not finished is let pass. */
     private static void quantities(Plan plan, Report report) {
         if (plan.getOrder() == null || plan.getStatus() == PlanStatus.DRAFT || plan.getStatus() == PlanStatus.INCOMPLETE) {
             return;
         }
-        Map<Part, Integer> ordered = new LinkedHashMap<>();
-        for (OrderLine line : plan.getOrder().getLines()) {
-            add(line.getItem(), line.getQuantity(), ordered, 0);
-        }
+        Map<Part, Integer> ordered = OrderPieces.ordered(plan.getOrder(), l -> l.getWant() == Want.MUST);
         Map<Part, Integer> made = made(plan.getJobs());
         ordered.forEach((part, wanted) -> {
             int pieces = made.getOrDefault(part, 0);
@@ -118,16 +109,6 @@ final class PlanRules {
                 report.add(Literals.PLAN__JOBS, part, pieces, wanted);
             }
         });
-    }
-
-    private static void add(Item item, int quantity, Map<Part, Integer> pieces, int depth) {
-        if (item instanceof Part part) {
-            pieces.merge(part, quantity, Integer::sum);
-        } else if (item instanceof Assembly assembly && depth < DEEPEST_ASSEMBLY) {
-            for (AssemblyItem line : assembly.getItems()) {
-                add(line.getItem(), quantity * line.getQuantity(), pieces, depth + 1);
-            }
-        }
     }
 
     private static Map<Part, Integer> made(List<SheetJob> jobs) {

@@ -51,6 +51,7 @@ public final class Rules {
         PartRules.addTo(rows);
         ShapeRules.addTo(rows);
         OrderRules.addTo(rows);
+        KeptLayoutRules.addTo(rows);
         PlanRules.addTo(rows);
         CostRules.addTo(rows);
         List<Rule<?>> rules = rows.rules;

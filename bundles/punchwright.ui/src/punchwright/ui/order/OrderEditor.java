@@ -37,7 +37,7 @@ public final class OrderEditor extends FileEditor {
         EReference lines = WorkPackage.Literals.ORDER__LINES;
         ObjectForm wanted = new ObjectForm(above, List.of(), currency);
         new ChildList(wanted, lines, currency,
-                Fields.columns(lines.getEReferenceType(), currency, "item 220", "quantity 80", "lots 100", "dueDate 90"));
+                Fields.columns(lines.getEReferenceType(), currency, "item 220", "quantity 80", "want 70", "lots 100", "dueDate 90"));
         form.setInput(file(), file().root());
         wanted.setInput(file(), file().root());
         above.setWeights(45, 55);

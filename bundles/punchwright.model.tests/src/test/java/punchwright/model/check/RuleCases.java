@@ -64,6 +64,7 @@ final class RuleCases {
         shapes();
         holes();
         orders();
+        KeptLayoutRuleCases.add();
         PlanRuleCases.add();
     }
 

@@ -32,7 +32,11 @@ final class Assembly {
     }
 
     Nesting nesting(List<SpotSheet> sheets, double boundMm2, double boundCost, List<Finding> known) {
-        List<Layout> layouts = layouts(sheets);
+        return measured(layouts(sheets), boundMm2, boundCost, known);
+    }
+
+    /** The result for layouts that are there already. */
+    Nesting measured(List<Layout> layouts, double boundMm2, double boundCost, List<Finding> known) {
         List<Remnant> remnants = remnants(layouts);
         List<Finding> findings = new ArrayList<>(known);
         for (Remnant r : remnants) {

@@ -29,7 +29,7 @@ final class PartPlanner {
             PartDemand d = demands.get(i);
             ToolingJob job = new ToolingJob(features.get(i), d.material(), d.thicknessMm(), request.machine(), request.tools(),
                     request.holders(), request.rules().tooling(), request.elsewhere());
-            order.add(new OrderPart(job, d.wishes().on(features.get(i)), d.quantity(), d.anglesDeg().getFirst()));
+            order.add(new OrderPart(job, d.wishes().on(features.get(i)), d.mostPieces(), d.anglesDeg().getFirst()));
         }
         OrderSelection selection = OrderChoice.choose(order, readiness, ChoiceWeights.USUAL);
         List<PartPlan> plans = new ArrayList<>();

@@ -21,15 +21,24 @@ import punchwright.engine.tooling.Tool;
  * @param rules    shop rules
  * @param readiness what stands ready in the machine, and what making a tool ready takes
  * @param elsewhere other machines and materials of the shop, for the nearest way out of a refusal
+ * @param kept     layouts that are used as they are
  */
 public record PlanRequest(String title, Machine machine, List<Tool> tools, List<Holder> holders, List<PartDemand> demands,
-        List<StockGroup> stock, PlanningRules rules, Readiness readiness, Elsewhere elsewhere) {
+        List<StockGroup> stock, PlanningRules rules, Readiness readiness, Elsewhere elsewhere,
+        List<KeptSheet> kept) {
 
     public PlanRequest {
         tools = List.copyOf(tools);
         holders = List.copyOf(holders);
         demands = List.copyOf(demands);
         stock = List.copyOf(stock);
+        kept = List.copyOf(kept);
+    }
+
+    /** Every layout is made by the program. */
+    public PlanRequest(String title, Machine machine, List<Tool> tools, List<Holder> holders, List<PartDemand> demands,
+            List<StockGroup> stock, PlanningRules rules, Readiness readiness, Elsewhere elsewhere) {
+        this(title, machine, tools, holders, demands, stock, rules, readiness, elsewhere, List.of());
     }
 
     /** Nothing is known of the rest of the shop. */

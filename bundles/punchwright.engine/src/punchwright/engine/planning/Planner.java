@@ -31,6 +31,28 @@ public final class Planner {
         return new Planner(request, progress).run();
     }
 
+    /**
+     * Layouts of an order on a machine, without holding, sequence, time and proof: the tools are chosen for the webs only.
+     * A cancel while sheets are filled keeps the best so far.
+     *
+     * @param request  as for {@link #plan}
+     * @param webMm    web between neighbours, mm; 0 for the least that the tools allow
+     * @param nest     whether sheets are filled; else the layouts are empty and the rest tells what would be asked
+     * @param progress told about each sheet job; asked whether to go on
+     * @return one entry for each material and thickness, in the order of the demands
+     * @throws CancelledException when the person cancels before there is a layout
+     */
+    public static List<SheetLayouts> layouts(PlanRequest request, double webMm, boolean nest, Progress progress) {
+        Planner planner = new Planner(request, progress);
+        List<SheetLayouts> all = new ArrayList<>();
+        Map<String, List<PartDemand>> groups = planner.bySheet();
+        for (List<PartDemand> group : groups.values()) {
+            progress.at(SheetJobPlanner.describe(group.get(0)), (double) all.size() / groups.size());
+            all.add(new SheetJobPlanner(request, group, progress).layouts(webMm, nest));
+        }
+        return all;
+    }
+
     private EnginePlan run() {
         List<Finding> findings = new ArrayList<>();
         List<SheetJob> jobs = new ArrayList<>();

@@ -17,7 +17,11 @@ public enum PlanningReason implements Reason {
     /** Parts lie in one direction only. */
     ONE_DIRECTION(Severity.NOTE),
     /** A pinned tool's feature is not on the part: tool, kind of feature, x mm, y mm. */
-    PIN_LOST(Severity.WARNING);
+    PIN_LOST(Severity.WARNING),
+    /** A layout that a person arranged fails the check: layout, object, what is wrong. */
+    KEPT_LAYOUT(Severity.ERROR),
+    /** The sheet of a layout that a person arranged is not in stock: layout, sheet. */
+    KEPT_STOCK(Severity.ERROR);
 
     private final Severity severity;
 

@@ -20,6 +20,11 @@ public interface Progress {
     /** What is being done, and the share done, 0 to 1. */
     void at(String step, double share);
 
+    /** A better layout has been found, told in a few words; {@code share} of the work on it is done, 0 to 1. */
+    default void best(String words, double share) {
+        // nobody listens
+    }
+
     /** Whether the person has cancelled. */
     boolean cancelled();
 

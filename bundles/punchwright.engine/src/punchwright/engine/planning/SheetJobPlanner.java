@@ -8,12 +8,7 @@ import java.util.List;
 import java.util.Locale;
 
 import punchwright.engine.finding.Finding;
-import punchwright.engine.nesting.NestPart;
-import punchwright.engine.nesting.Nester;
 import punchwright.engine.nesting.Nesting;
-import punchwright.engine.nesting.NestingJob;
-import punchwright.engine.nesting.SheetOffer;
-import punchwright.engine.press.Clamps;
 import punchwright.engine.press.Machine;
 import punchwright.engine.press.Material;
 import punchwright.engine.tooling.Loading;
@@ -22,14 +17,12 @@ import punchwright.engine.tooling.ToolLoading;
 /** Plans all sheets of one material and thickness; tries shared cuts first and webs with a skeleton strip next. */
 final class SheetJobPlanner {
 
-    /** Share of a sheet that boxes of parts usually cover; an estimate. */
-    private static final double USUAL_USE = 0.75;
-
     private final PlanRequest request;
     private final List<PartDemand> demands;
     private final Material material;
     private final double thicknessMm;
     private final Progress progress;
+    private final NestingInput input;
 
     SheetJobPlanner(PlanRequest request, List<PartDemand> demands, Progress progress) {
         this.request = request;
@@ -37,6 +30,7 @@ final class SheetJobPlanner {
         this.material = demands.get(0).material();
         this.thicknessMm = demands.get(0).thicknessMm();
         this.progress = progress;
+        this.input = new NestingInput(request, demands);
     }
 
     static String describe(PartDemand d) {
@@ -49,12 +43,53 @@ final class SheetJobPlanner {
             return refused(List.of(), early);
         }
         progress.check();
-        List<PartPlan> parts = new PartPlanner(request).plan(demands, request.readiness().over(sheets()));
+        List<PartPlan> parts = parts();
         List<Finding> fromParts = partFindings(parts);
+        if (fromParts.stream().noneMatch(Finding::isError)) {
+            fromParts.addAll(kept(parts, trials(parts).getFirst()).failures());
+        }
         if (fromParts.stream().anyMatch(Finding::isError)) {
             return refused(parts, fromParts);
         }
         return tryWebs(parts, fromParts);
+    }
+
+    /**
+     * Layouts only: tools are chosen for their webs, nothing is proven.
+     *
+     * @param webMm web between neighbours; 0 for the least that the tools allow
+     * @param nest  whether sheets are filled; else the layouts are empty and the rest tells what would be asked
+     */
+    SheetLayouts layouts(double webMm, boolean nest) {
+        List<Finding> early = outsideMachine();
+        if (!early.isEmpty()) {
+            return new SheetLayouts(material, thicknessMm, null, List.of(), new Nesting(List.of(), 0, 0, List.of()), early);
+        }
+        progress.check();
+        List<PartPlan> parts = parts();
+        List<Finding> findings = new ArrayList<>(partFindings(parts));
+        List<Trial> trials = trials(parts);
+        Trial trial = webMm > 0 ? new Trial(webMm, false, false)
+                : trials.stream().filter(t -> t.webMm() > 0).findFirst().orElseThrow();
+        KeptNesting kept = kept(parts, trial);
+        findings.addAll(kept.failures());
+        Nesting nesting = nest ? kept.nest() : new Nesting(List.of(), 0, 0, List.of());
+        findings.addAll(nesting.findings());
+        String sheets = describe(demands.get(0));
+        return new SheetLayouts(material, thicknessMm, input.job(parts, trial), trials.stream().map(Trial::webMm).toList(),
+                nesting, findings.stream().map(f -> f.within(sheets)).toList());
+    }
+
+    private List<PartPlan> parts() {
+        return new PartPlanner(request).plan(demands, request.readiness().over(input.sheets()));
+    }
+
+    private List<Trial> trials(List<PartPlan> parts) {
+        return new Trials(parts, thicknessMm, request.rules()).inOrder();
+    }
+
+    private KeptNesting kept(List<PartPlan> parts, Trial trial) {
+        return new KeptNesting(input.job(parts, trial), input.kept(), new ProgressWatch(progress));
     }
 
     private List<Finding> outsideMachine() {
@@ -64,7 +99,7 @@ final class SheetJobPlanner {
             findings.add(Finding.of(PlanningReason.THICKNESS, describe(demands.get(0)), thicknessMm, m.minThicknessMm(),
                     m.maxThicknessMm(), m.name(), material.grade()));
         }
-        if (offers().isEmpty()) {
+        if (input.offers().isEmpty()) {
             findings.add(Finding.of(PlanningReason.NO_STOCK, describe(demands.get(0)), material.grade(), thicknessMm));
         }
         return findings;
@@ -86,7 +121,7 @@ final class SheetJobPlanner {
 
     /** The first attempt without errors; with none, the one with the fewest. */
     private SheetJob tryWebs(List<PartPlan> parts, List<Finding> fromParts) {
-        Deque<Trial> trials = new ArrayDeque<>(new Trials(parts, thicknessMm, request.rules()).inOrder());
+        Deque<Trial> trials = new ArrayDeque<>(trials(parts));
         SheetJob best = null;
         while (!trials.isEmpty()) {
             progress.check();
@@ -112,7 +147,8 @@ final class SheetJobPlanner {
     }
 
     private SheetJob attempt(List<PartPlan> parts, List<Finding> fromParts, Trial trial) {
-        Nesting nesting = Nester.nest(nestingJob(parts, trial));
+        Nesting nesting = kept(parts, trial).nest();
+        progress.check();
         List<Finding> findings = new ArrayList<>(fromParts);
         String sheets = describe(demands.get(0));
         nesting.findings().forEach(f -> findings.add(f.within(sheets)));
@@ -134,38 +170,7 @@ final class SheetJobPlanner {
         return new SheetJob(material, thicknessMm, parts, nesting, loading, runs, trial.webMm(), trial.shared(), findings);
     }
 
-    private NestingJob nestingJob(List<PartPlan> parts, Trial trial) {
-        Machine m = request.machine();
-        List<NestPart> nestParts = parts.stream().map(p -> new NestPart(p.demand().id(), p.demand().shape(),
-                p.demand().quantity(), trial.anglesDeg(p.demand()), trial.webMm())).toList();
-        double massPerMm2 = material.densityKgPerDm3() * 1e-6 * thicknessMm;
-        double overrun = parts.stream().mapToDouble(p -> p.operations().overrunMm()).max().orElse(0);
-        return new NestingJob(nestParts, offers(), Math.max(request.rules().edgeMm(), overrun + 2 * thicknessMm),
-                clampStripMm(overrun), m.longestSheetMm(), m.throatDepthMm(), m.maxSheetMassKg(), massPerMm2,
-                request.rules().workLimit(), request.rules().seed());
-    }
-
-    private double clampStripMm(double overrunMm) {
-        Clamps c = request.machine().clamps();
-        double own = request.rules().clampStripMm();
-        return own > 0 ? own : c.depthMm() + c.deadZoneMm() + overrunMm;
-    }
-
-    /** Sheets that the parts will take, by the area of their boxes on the largest sheet; the layout is not known yet. */
-    private double sheets() {
-        double largest = offers().stream().mapToDouble(o -> o.lengthMm() * o.widthMm()).max().orElse(1);
-        double boxes = demands.stream().mapToDouble(d -> d.quantity() * d.shape().outer().bounds().width()
-                * d.shape().outer().bounds().height()).sum();
-        return Math.ceil(boxes / (USUAL_USE * largest));
-    }
-
     private static double runs(Nesting nesting) {
         return nesting.layouts().stream().mapToDouble(l -> l.runs()).sum();
-    }
-
-    private List<SheetOffer> offers() {
-        return request.stock().stream()
-                .filter(g -> g.materialId().equals(material.id()) && Math.abs(g.thicknessMm() - thicknessMm) < 1e-6)
-                .flatMap(g -> g.offers().stream()).toList();
     }
 }

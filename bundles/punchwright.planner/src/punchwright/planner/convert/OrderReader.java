@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.planner.convert;
 
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -13,6 +14,7 @@ import punchwright.model.work.Item;
 import punchwright.model.work.Order;
 import punchwright.model.work.OrderLine;
 import punchwright.model.work.Part;
+import punchwright.model.work.Want;
 
 /** Explodes an order into parts and pieces; purchased items are left out, they are not punched. */
 public final class OrderReader {
@@ -36,6 +38,20 @@ public final class OrderReader {
             reader.add(line.getItem(), line.getQuantity(), line.getId());
         }
         return reader.pieces;
+    }
+
+    /**
+     * Pieces of each part for the whole order by how firmly they are wanted, in the order of its lines.
+     *
+     * @throws InputException as {@link #pieces(Order)}
+     */
+    public static Map<Part, Map<Want, Integer>> wanted(Order order) {
+        Map<Part, Map<Want, Integer>> wanted = new LinkedHashMap<>();
+        for (OrderLine line : order.getLines()) {
+            pieces(line, line.getQuantity()).forEach((part, pieces) -> wanted.computeIfAbsent(part, p -> new EnumMap<>(Want.class))
+                    .merge(line.getWant(), pieces, Integer::sum));
+        }
+        return wanted;
     }
 
     /** Pieces of each part in one line for a quantity of its item. */

@@ -171,6 +171,6 @@ final class MachineAdditions {
         return new Machine(m.id(), m.name(), m.throatDepthMm(), m.travelXMm(), m.travelYMm(), m.xAxis(), m.yAxis(),
                 m.longestSheetMm(), m.minThicknessMm(), m.maxThicknessMm(), m.maxSheetMassKg(), m.pressForceN(), m.headKind(),
                         places,
-                m.clamps(), times, m.dropOpeningMm(), m.accuracyMm(), m.options());
+                m.clamps(), times, m.dropOpeningMm(), m.accuracyMm(), m.options(), m.formClearance());
     }
 }

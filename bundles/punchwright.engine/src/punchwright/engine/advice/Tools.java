@@ -9,6 +9,7 @@ import punchwright.engine.tooling.AngleFreedom;
 import punchwright.engine.tooling.ShearKind;
 import punchwright.engine.tooling.Tool;
 import punchwright.engine.tooling.ToolFootprint;
+import punchwright.engine.tooling.ToolRoom;
 import punchwright.engine.tooling.ToolShape;
 
 /** Tools not owned: sizes from a draft, everything else as the nearest tool owned has it. */
@@ -33,7 +34,12 @@ final class Tools {
         double height = d.shape().forms() ? near != null && near.shape() == d.shape() ? near.formHeightMm() : 3 : 0;
         return new Tool(d.id(), d.name(), d.shape(), d.lengthMm(), d.widthMm(), d.cornerRadiusMm(), AngleFreedom.ANY,
                 d.angleDeg(), d.clearances(), ShearKind.FLAT, 0, price, grinds, near == null ? 0 : near.grindCost(), near == null
-                        ? Map.of() : near.hitsPerGrind(), 0, 1, height, d.cluster(), d.contour());
+                        ? Map.of() : near.hitsPerGrind(), 0, 1, height, d.cluster(), d.contour(), room(d, near));
+    }
+
+    /** A new form of the same kind keeps as clear as the owned one. */
+    private static ToolRoom room(Draft d, Tool near) {
+        return d.shape().forms() && near != null && near.shape() == d.shape() ? near.room() : ToolRoom.NONE;
     }
 
     private static Tool nearest(Draft d, List<Tool> owned) {
@@ -52,13 +58,13 @@ final class Tools {
         return new Tool(t.id(), t.name(), t.shape(), t.lengthMm(), t.widthMm(), t.cornerRadiusMm(), t.freedom(),
                 t.fixedAngleDeg(),
                 clearances, t.shear(), t.shearHeightMm(), t.price(), t.grindsLeft(), t.grindCost(), t.hitsPerGrind(),
-                t.hitsSinceGrind(), t.onHand(), t.formHeightMm(), t.cluster(), t.freeContour());
+                t.hitsSinceGrind(), t.onHand(), t.formHeightMm(), t.cluster(), t.freeContour(), t.room());
     }
 
     static Tool withOneMore(Tool t) {
         return new Tool(t.id(), t.name(), t.shape(), t.lengthMm(), t.widthMm(), t.cornerRadiusMm(), t.freedom(),
                 t.fixedAngleDeg(),
                 t.clearancesTotalMm(), t.shear(), t.shearHeightMm(), t.price(), t.grindsLeft(), t.grindCost(), t.hitsPerGrind(),
-                t.hitsSinceGrind(), t.onHand() + 1, t.formHeightMm(), t.cluster(), t.freeContour());
+                t.hitsSinceGrind(), t.onHand() + 1, t.formHeightMm(), t.cluster(), t.freeContour(), t.room());
     }
 }

@@ -15,7 +15,7 @@ import punchwright.engine.tooling.HitRole;
 /**
  * Which hit is made in which of the found positions: a whole part in the first position that serves all of it, else a whole
  * operation, else the single hit; separating edges of a split part in the last position that serves them, so that the part
- * stays in the skeleton as long as possible.
+ * stays in the skeleton as long as possible. Then forms are spared ({@link FormStands}).
  */
 final class Assignment {
 
@@ -26,13 +26,14 @@ final class Assignment {
     private final List<SheetHit> unreached = new ArrayList<>();
     private final Map<Integer, Set<Integer>> standsOfPart = new LinkedHashMap<>();
 
-    Assignment(Rig rig, double[] clamps, List<Stand> stands) {
+    Assignment(Rig rig, double[] clamps, List<Stand> stands, FormSpace space) {
         this.rig = rig;
         this.clamps = clamps;
         this.stands = stands;
         Map<Integer, List<SheetHit>> parts = new LinkedHashMap<>();
         rig.hits.forEach(h -> parts.computeIfAbsent(h.placement(), p -> new ArrayList<>()).add(h));
         parts.values().forEach(this::part);
+        new FormStands(rig, clamps, stands, standOf).spare(space);
         for (SheetHit hit : rig.hits) {
             if (standOf.containsKey(hit)) {
                 standsOfPart.computeIfAbsent(hit.placement(), p -> new TreeSet<>()).add(standOf.get(hit));

@@ -46,7 +46,8 @@ public final class HoldingPlanner {
         Found found = choose();
         List<Stand> stands = new ArrayList<>(found.stands);
         stands.sort(Comparator.comparingInt(Stand::side).thenComparingDouble(Stand::zero));
-        Assignment assignment = new Assignment(rig, found.clamps, stands);
+        Assignment assignment = new Assignment(rig, found.clamps, stands,
+                new FormSpace(job.hits(), job.thicknessMm()));
         List<Holding> holdings = holdings(found.clamps, stands, assignment);
         report(found, holdings, assignment);
         return new HoldingPlan(holdings, findings);
@@ -141,13 +142,18 @@ public final class HoldingPlanner {
 
     private List<Holding> holdings(double[] clamps, List<Stand> stands, Assignment assignment) {
         List<Holding> holdings = new ArrayList<>();
+        ClampedForms forms = new ClampedForms(rig, clamps);
         for (int s = 0; s < stands.size(); s++) {
             List<SheetHit> hits = assignment.hits(s);
             if (!hits.isEmpty()) {
                 List<Need> needs = hits.stream().map(rig.needOf::get).distinct().toList();
                 Slack slack = Slack.of(rig, clamps, stands.get(s), needs);
-                double zero = slack.nearest(holdings.isEmpty() ? 0 : (slack.low() + slack.high()) / 2);
-                holdings.add(holding(holdings.size(), clamps, zero, stands.get(s).side() == 1, hits));
+                double wish = slack.nearest(holdings.isEmpty() ? 0 : (slack.low() + slack.high()) / 2);
+                int side = stands.get(s).side();
+                double zero = forms.clear(slack, side, wish);
+                findings.addAll(forms.findings(holdings.size(), side, zero));
+                holdings.add(holding(holdings.size(), clamps, zero, side == 1, hits));
+                forms.stand(hits, holdings.size() - 1);
             }
         }
         return holdings;

@@ -14,6 +14,8 @@ public enum HoldingReason implements Reason {
     SHEET_WIDE(Severity.ERROR),
     /** The sheet is too short for one clamp. */
     NO_CLAMP_FITS(Severity.ERROR),
+    /** A clamp that would stand on a form made in an earlier holding. */
+    CLAMP_ON_FORM(Severity.ERROR),
     /** The sheet is turned by 180 degrees: edges made on both sides meet only as well as it is squared again. */
     TURNED(Severity.WARNING),
     /** All hits are made with the sheet loaded the other way round. */

@@ -53,9 +53,10 @@ final class SheetRunPlanner {
     SheetRun plan(Layout layout) {
         List<SheetHit> hits = hits(layout);
         HoldingPlan holdings = HoldingPlanner.plan(
-                new HoldingJob(request.machine(), layout.sheet().lengthMm(), layout.sheet().widthMm(), hits));
+                new HoldingJob(request.machine(), layout.sheet().lengthMm(), layout.sheet().widthMm(), hits,
+                        thicknessMm));
         Sequence sequence = Sequencer.order(new SequenceJob(request.machine(), hits, holdings, request.rules().workLimit(),
-                request.rules().seed()));
+                request.rules().seed(), thicknessMm));
         Timeline timeline = RunTime.of(new MotionJob(request.machine(), holdings, sequence, 0));
         ProofResult proof = Proof.prove(proofJob(layout, holdings, sequence));
         return new SheetRun(layout, hits, holdings, sequence, timeline, proof);

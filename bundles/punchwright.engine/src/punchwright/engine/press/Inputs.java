@@ -76,7 +76,7 @@ final class Inputs {
     static final Input DEAD_ZONE = Input.needed("dead-zone", "z", LENGTH, 0, 100).usually(0);
     static final Input THREAD = Input.needed("thread", "d", LENGTH, 2.5, 8);
     static final Input COLLAR_HEIGHT = Input.needed("height", "H", LENGTH, 0, 20).usually(0);
-    static final Input DIE_RADIUS = Input.needed("die-radius", "r", LENGTH, 0, 5).usually(0.5);
+    static final Input DIE_RADIUS = Input.needed("die-radius", "r", LENGTH, 0, 5).usually(ThreadCollar.USUAL_DIE_RADIUS_MM);
     static final Input COLLAR_SHEET = Input.needed("thickness", "t", LENGTH, 0.5, 4);
     static final Input HEAD = Input.needed("head", "D", LENGTH, 1, 60);
     static final Input HOLE = Input.needed("hole", "d", LENGTH, 0.5, 50);

@@ -25,14 +25,25 @@ import java.util.List;
  * @param dropOpeningMm     largest side of a slug or part that falls through the table by itself
  * @param accuracyMm        positioning accuracy, plus or minus
  * @param options           equipment
+ * @param formClearance     room for forms that stand
  */
 public record Machine(String id, String name, double throatDepthMm, double travelXMm, double travelYMm, Axis xAxis,
         Axis yAxis, double longestSheetMm, double minThicknessMm, double maxThicknessMm, double maxSheetMassKg,
         double pressForceN, HeadKind headKind, List<Place> places, Clamps clamps, Times times, double dropOpeningMm,
-        double accuracyMm, MachineOptions options) {
+        double accuracyMm, MachineOptions options, FormClearance formClearance) {
 
     public Machine {
         places = List.copyOf(places);
+    }
+
+    /** A machine whose record says nothing of forms. */
+    public Machine(String id, String name, double throatDepthMm, double travelXMm, double travelYMm, Axis xAxis, Axis yAxis,
+            double longestSheetMm, double minThicknessMm, double maxThicknessMm, double maxSheetMassKg, double pressForceN,
+            HeadKind headKind, List<Place> places, Clamps clamps, Times times, double dropOpeningMm, double accuracyMm,
+            MachineOptions options) {
+        this(id, name, throatDepthMm, travelXMm, travelYMm, xAxis, yAxis, longestSheetMm, minThicknessMm, maxThicknessMm,
+                maxSheetMassKg, pressForceN, headKind, places, clamps, times, dropOpeningMm, accuracyMm, options,
+                FormClearance.NOT_GIVEN);
     }
 
     /** A machine without equipment. */

@@ -13,10 +13,14 @@ import punchwright.engine.finding.Finding;
  * diameter, d0 hole punched first, P pitch. Without ironing {@code d0 = D - 2 (H - 0.43 r - 0.72 t)} (Lange; Romanowski; from
  * memory). With ironing the volume stays: {@code d0 = sqrt(do^2 - (do^2 - di^2) H / t)} (geometry). Stretch {@code D / d0} at
  * most 1.7 in mild steel and copper, 1.5 in stainless, hard steel and half-hard aluminium (Lange, from memory). Least height
- * {@code 3 P}; highest {@code 2.5 t} (common practice). Range: t 0.5 to 4 mm, M2.5 to M8. Worked example: D 10, H 4, r 1, t
+ * {@code 3 P}; highest {@code 2.5 t} (common practice). Die radius where the tool's record has none: 0.5 mm (common practice for
+ * thread collars, no source: a small radius leaves more of the height for the thread). Range: t 0.5 to 4 mm, M2.5 to M8. Worked example: D 10, H 4, r 1, t
  * 1.5: d0 5.02, stretch 1.99, too far.
  */
 public final class ThreadCollar {
+
+    /** Radius of the die's edge where a record gives none, mm. Common practice, no source. */
+    public static final double USUAL_DIE_RADIUS_MM = 0.5;
 
     private ThreadCollar() {
     }

@@ -6,37 +6,44 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import punchwright.engine.geometry.Point;
+import punchwright.engine.holding.FormSpace;
 import punchwright.engine.holding.SheetHit;
 import punchwright.engine.tooling.HitRole;
-import punchwright.engine.tooling.Tool;
 
 /** Puts the hits of one holding into runs, and the runs into groups of one tool and one kind of work. */
 final class Grouping {
 
-    private record Key(WorkKind kind, int tool) {
+    private record Key(WorkKind kind, int level, int tool) {
     }
 
-    private final List<SheetHit> forms;
+    private final FormSpace space;
     private final OuterOperations outer;
 
-    private Grouping(List<SheetHit> hits, OuterOperations outer) {
-        this.forms = hits.stream().filter(h -> h.role() == HitRole.FORM).toList();
+    private Grouping(FormSpace space, OuterOperations outer) {
+        this.space = space;
         this.outer = outer;
     }
 
     /** @param hits  of one holding */
-    static List<ToolGroup> of(List<SheetHit> hits, OuterOperations outer) {
-        Grouping grouping = new Grouping(hits, outer);
+    static List<ToolGroup> of(List<SheetHit> hits, OuterOperations outer, double thicknessMm) {
+        FormSpace space = new FormSpace(hits, thicknessMm);
+        Grouping grouping = new Grouping(space, outer);
+        List<HitRun> runs = runs(hits);
+        FormLevels levels = new FormLevels(runs.stream().filter(r -> r.first().role() == HitRole.FORM).toList(), space);
         Map<Key, List<HitRun>> groups = new LinkedHashMap<>();
-        for (HitRun run : runs(hits)) {
-            groups.computeIfAbsent(new Key(grouping.kind(run), run.first().use().number()), k -> new ArrayList<>()).add(run);
+        for (HitRun run : runs) {
+            WorkKind kind = grouping.kind(run);
+            int level = kind == WorkKind.FORM ? levels.of(run) : 0;
+            groups.computeIfAbsent(new Key(kind, level, run.first().use().number()), k -> new ArrayList<>()).add(run);
         }
-        return groups.entrySet().stream()
-                .map(e -> new ToolGroup(e.getKey().kind, e.getValue().getFirst().first().use(), e.getValue())).toList();
+        return groups.entrySet().stream().map(e -> new ToolGroup(e.getKey().kind, e.getKey().level,
+                e.getValue().getFirst().first().use(), e.getValue())).toList();
     }
 
-    /** Neighbouring nibbling or slitting hits of one operation on one placement stay together; all others stand alone. */
+    /**
+     * Neighbouring nibbling or slitting hits of one operation on one placement stay together, and the hits of one form; all others
+     * stand alone.
+     */
     static List<HitRun> runs(List<SheetHit> hits) {
         List<HitRun> runs = new ArrayList<>();
         List<SheetHit> open = new ArrayList<>();
@@ -54,7 +61,7 @@ final class Grouping {
     }
 
     private static boolean goesOn(SheetHit a, SheetHit b) {
-        return a.role() == b.role() && (a.role() == HitRole.NIBBLE || a.role() == HitRole.SLIT)
+        return a.role() == b.role() && a.role() != HitRole.PIERCE
                 && a.placement() == b.placement() && a.operation() == b.operation()
                 && a.use().number() == b.use().number();
     }
@@ -73,18 +80,6 @@ final class Grouping {
     }
 
     private boolean nearForm(SheetHit hit) {
-        return forms.stream().anyMatch(f -> near(f, hit));
-    }
-
-    /** Whether a cut lies so near to a form that it would strike it. */
-    static boolean near(SheetHit form, SheetHit cut) {
-        return form.at().distance(cut.at()) < reachMm(form.use().tool()) + reachMm(cut.use().tool())
-                + PrecedenceRules.FORM_KEEP_OUT_MM;
-    }
-
-    /** Radius of a circle about the tool axis that holds the punch, from above, in mm. */
-    private static double reachMm(Tool tool) {
-        double longest = tool.cluster().stream().mapToDouble(Point::norm).max().orElse(0);
-        return longest + Math.hypot(tool.lengthMm(), tool.widthMm()) / 2;
+        return !space.around(hit).isEmpty();
     }
 }

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 
 import punchwright.engine.holding.SheetHit;
+import punchwright.engine.tooling.HitRole;
 
 /** Hits that stay together in this order or in the opposite one. */
 record HitRun(List<SheetHit> hits) {
@@ -22,7 +23,11 @@ record HitRun(List<SheetHit> hits) {
         return hits.getLast();
     }
 
+    /** Backward; the hits of one form in one place keep their order. */
     HitRun reversed() {
+        if (first().role() == HitRole.FORM && first().at().equals(last().at())) {
+            return this;
+        }
         List<SheetHit> back = new ArrayList<>(hits);
         Collections.reverse(back);
         return new HitRun(back);

@@ -11,18 +11,27 @@ import java.util.List;
 /** The rules that hold for every sheet: common practice, no source. */
 public final class PrecedenceRules {
 
-    /** Openings, then forms, then separating slits; slits beside a form before the form. */
+    /**
+     * Openings (the holes under collars and countersinks among them), then forms, then separating slits; slits beside a form
+     * before the form. Forms: those that keep more room clear later, up before down, low before high. The texts of findings name
+     * them by their place in this list.
+     */
     public static final List<PrecedenceRule> USUAL = List.of(
             PrecedenceRule.kinds(OPENING, SLIT_NEAR_FORM, "The sheet is stiffest while its outer edges are still whole."),
-            PrecedenceRule.kinds(OPENING, FORM, "A cut beside a finished form would bend or crush it."),
+            PrecedenceRule.kinds(OPENING, FORM, "A cut beside a finished form would bend or crush it; a collar needs its hole."),
             PrecedenceRule.kinds(SLIT_NEAR_FORM, FORM, "The slitting tool would strike a form that already stands."),
             PrecedenceRule.kinds(OPENING, SEPARATING, "A part must be finished before its outer edges are cut free."),
             PrecedenceRule.kinds(FORM, SEPARATING, "A form needs the stiff sheet around it."),
-            PrecedenceRule.kinds(SLIT_NEAR_FORM, SEPARATING, "Edges beside forms are cut early, all others last."));
-
-    /** How far beyond the two tools' shapes a slit counts as beside a form, in mm. */
-    public static final double FORM_KEEP_OUT_MM = 5;
+            PrecedenceRule.kinds(SLIT_NEAR_FORM, SEPARATING, "Edges beside forms are cut early, all others last."),
+            PrecedenceRule.forms(FormOrder.KEEPS_CLEAR, "The form that keeps more room clear is made after its neighbour."),
+            PrecedenceRule.forms(FormOrder.UP_FIRST, "Forms downward drag on table and dies; they are made last."),
+            PrecedenceRule.forms(FormOrder.LOW_FIRST, "Low forms pass under the stripper while high ones are made."));
 
     private PrecedenceRules() {
+    }
+
+    /** Place in the usual rules from 1, 0 for a rule that was added. */
+    static int number(PrecedenceRule rule) {
+        return USUAL.indexOf(rule) + 1;
     }
 }

@@ -7,6 +7,12 @@ import punchwright.engine.holding.HoldingPlan;
 import punchwright.engine.holding.SheetHit;
 import punchwright.engine.press.Machine;
 
-/** Input: the machine, every hit on the sheet, and the holdings they are made in. */
-public record SequenceJob(Machine machine, List<SheetHit> hits, HoldingPlan holdings, long workLimit, long seed) {
+/** Input: the machine, every hit on the sheet, the holdings they are made in, and the sheet's thickness in mm. */
+public record SequenceJob(Machine machine, List<SheetHit> hits, HoldingPlan holdings, long workLimit, long seed,
+        double thicknessMm) {
+
+    /** A sheet so thin that only what the tools' records say keeps forms clear. */
+    public SequenceJob(Machine machine, List<SheetHit> hits, HoldingPlan holdings, long workLimit, long seed) {
+        this(machine, hits, holdings, workLimit, seed, 0);
+    }
 }

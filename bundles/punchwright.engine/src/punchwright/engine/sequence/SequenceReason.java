@@ -8,9 +8,12 @@ import punchwright.engine.finding.Severity;
 public enum SequenceReason implements Reason {
     /** Arguments: number of hits without a holding, id of the first. */
     NO_HOLDING(Severity.ERROR),
-    /** Arguments: form tool, hit number of the cut, its distance in mm. */
+    /**
+     * Arguments: form tool, later hit, its distance and the least one in mm, hit of the form, later tool, 1 where it forms too,
+     * 1 where the holdings differ, holding of the form, holding of the later hit.
+     */
     CUT_AFTER_FORM(Severity.WARNING),
-    /** Arguments: first tool, later tool, reason of the rule. */
+    /** Arguments: first tool, later tool, number of the usual rule or 0, reason of an added rule. */
     RULES_CIRCULAR(Severity.WARNING);
 
     private final Severity severity;

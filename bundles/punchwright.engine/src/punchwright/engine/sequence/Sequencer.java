@@ -46,7 +46,7 @@ public final class Sequencer {
     private void addHolding(Holding holding) {
         List<SheetHit> hits = holding.hitIds().stream().sorted().map(byId::get).filter(Objects::nonNull).toList();
         SequencedHit before = ordered.isEmpty() ? null : ordered.getLast();
-        List<ToolGroup> groups = toolOrder.order(Grouping.of(hits, outer), before == null ? null : before.hit().use());
+        List<ToolGroup> groups = toolOrder.order(Grouping.of(hits, outer, job.thicknessMm()), before == null ? null : before.hit().use());
         SheetHit from = before == null || turnedBetween(before.holding(), holding) ? null : before.hit();
         for (ToolGroup group : groups) {
             long work = (long) ((double) job.workLimit() * group.runs().size() / Math.max(1, job.hits().size()));

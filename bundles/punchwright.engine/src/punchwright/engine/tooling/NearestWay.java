@@ -189,6 +189,6 @@ final class NearestWay {
     static Tool with(Tool t, List<Double> clearances, ShearKind shear, double shearMm, int onHand, long hitsSinceGrind) {
         return new Tool(t.id(), t.name(), t.shape(), t.lengthMm(), t.widthMm(), t.cornerRadiusMm(), t.freedom(),
                 t.fixedAngleDeg(), clearances, shear, shearMm, t.price(), t.grindsLeft(), t.grindCost(), t.hitsPerGrind(),
-                hitsSinceGrind, onHand, t.formHeightMm(), t.cluster(), t.freeContour());
+                hitsSinceGrind, onHand, t.formHeightMm(), t.cluster(), t.freeContour(), t.room());
     }
 }

@@ -33,15 +33,31 @@ import punchwright.engine.press.MaterialGroup;
  * @param formHeightMm          height of a form, positive up, negative down; 0 for cutting tools
  * @param cluster               centres of the single punches of a cluster about the tool axis; empty otherwise
  * @param freeContour           punch contour of a free-contour tool about the tool axis; null otherwise
+ * @param room                  room around its hit, and how often and over what it forms
  */
 public record Tool(String id, String name, ToolShape shape, double lengthMm, double widthMm, double cornerRadiusMm,
         AngleFreedom freedom, double fixedAngleDeg, List<Double> clearancesTotalMm, ShearKind shear, double shearHeightMm,
         double price, int grindsLeft, double grindCost, Map<MaterialGroup, Integer> hitsPerGrind, long hitsSinceGrind,
-        int onHand, double formHeightMm, List<Point> cluster, Contour freeContour) {
+        int onHand, double formHeightMm, List<Point> cluster, Contour freeContour, ToolRoom room) {
 
     public Tool {
         clearancesTotalMm = List.copyOf(clearancesTotalMm);
         hitsPerGrind = Collections.unmodifiableMap(new TreeMap<>(hitsPerGrind));
         cluster = List.copyOf(cluster);
+    }
+
+    /** A tool whose record says nothing of the room around it. */
+    public Tool(String id, String name, ToolShape shape, double lengthMm, double widthMm, double cornerRadiusMm,
+            AngleFreedom freedom, double fixedAngleDeg, List<Double> clearancesTotalMm, ShearKind shear, double shearHeightMm,
+            double price, int grindsLeft, double grindCost, Map<MaterialGroup, Integer> hitsPerGrind, long hitsSinceGrind,
+            int onHand, double formHeightMm, List<Point> cluster, Contour freeContour) {
+        this(id, name, shape, lengthMm, widthMm, cornerRadiusMm, freedom, fixedAngleDeg, clearancesTotalMm, shear, shearHeightMm,
+                price, grindsLeft, grindCost, hitsPerGrind, hitsSinceGrind, onHand, formHeightMm, cluster, freeContour,
+                ToolRoom.NONE);
+    }
+
+    /** How far what it makes stands over the sheet, mm, up positive: 0 for cuts, marks and countersinks, which stand nowhere. */
+    public double standsMm() {
+        return shape == ToolShape.COUNTERSINK || shape == ToolShape.MARKING || !shape.forms() ? 0 : formHeightMm;
     }
 }

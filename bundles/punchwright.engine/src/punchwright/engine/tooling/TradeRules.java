@@ -25,8 +25,7 @@ import punchwright.engine.press.ThreadCollar;
  */
 final class TradeRules {
 
-    /** Radius of a collar's die where the record has none; hole under a collar against the one needed. Common practice. */
-    private static final double DIE_RADIUS_MM = 0.5;
+    /** Hole under a collar against the one needed. Common practice. */
     private static final double HOLE_TOLERANCE = 0.1;
     private static final double CONE_DEG = 90;
 
@@ -100,7 +99,8 @@ final class TradeRules {
         }
         double height = Math.abs(o.tool().formHeightMm()) + thicknessMm;
         double mean = o.tool().lengthMm() - thicknessMm;
-        double core = ThreadCollar.coreMm(mean, height, DIE_RADIUS_MM, thicknessMm);
+        double given = o.tool().room().dieRadiusMm();
+        double core = ThreadCollar.coreMm(mean, height, given > 0 ? given : ThreadCollar.USUAL_DIE_RADIUS_MM, thicknessMm);
         double hole = under == null ? core : under.lengthMm();
         findings.addAll(ThreadCollar.check(subject(o.feature()), job.material().group(), mean, hole, height, thicknessMm));
         if (under != null && core > 0 && Math.abs(hole - core) > HOLE_TOLERANCE * core) {

@@ -56,11 +56,50 @@ class FormingForceTest {
         assertEquals(16, FormingRules.louvrePitchMm(10, 1.5));
         assertEquals(20, FormingRules.toNextHitMm(40));
         assertEquals(32, FormingRules.toClampMm(40, 12));
-        assertEquals(List.of(1, 0, 2), FormingRules.order(List.of(3.0, -1.0, 6.0)));
+        assertEquals(List.of(3, 0, 2, 1), FormingRules.order(List.of(3.0, -1.0, 6.0, 2.0)));
         assertTrue(FormingRules.passes(-3, 3) && !FormingRules.passes(3.1, 3));
         assertEquals(PressReason.FORM_NEAR, FormingRules.checkNeighbour("x", 2.9, 1).getFirst().reason());
         assertTrue(FormingRules.checkNeighbour("x", 3, 1).isEmpty());
         assertEquals(PressReason.FORM_HIGH, FormingRules.checkHeight("x", -5, 4.5).getFirst().reason());
+    }
+
+    /** Louvre 6 high in t 1.5: twice 4.5 reach it; a press for 6 mm leaves 4.5 over a sheet of 1.5. */
+    @Test
+    @Validates(of = FormingRules.class, formulas = { "keepClearMm", "toOwnNeighbourMm", "hits", "compare" },
+            source = "common practice, no source: 3 t from hole to form, half the die; louvres w + 4 t apart; 3 t in one hit; "
+                    + "upward before downward, low before high")
+    @Validates(of = FormingRules.class, formulas = "clearAboveMm",
+            source = "geometry by hand: a gap that takes 6 mm leaves 4.5 over a sheet of 1.5")
+    void roomAroundForms() {
+        assertEquals(4.5, FormingRules.keepClearMm(0, 0, 4, 1.5));
+        assertEquals(16, FormingRules.keepClearMm(0, 40, 4, 1.5));
+        assertEquals(7, FormingRules.keepClearMm(7, 40, 4, 1.5));
+        assertEquals(6, FormingRules.toOwnNeighbourMm(1.5));
+        assertEquals(2, FormingRules.hits(6, FormingRules.highestLouvreMm(1.5)));
+        assertEquals(1, FormingRules.hits(-4.5, FormingRules.highestLouvreMm(1.5)));
+        assertEquals(4.5, FormingRules.clearAboveMm(0, 6, 1.5));
+        assertEquals(12, FormingRules.clearAboveMm(12, 6, 1.5));
+        assertTrue(FormingRules.compare(8, -1) < 0 && FormingRules.compare(2, 3) < 0 && FormingRules.compare(-3, -2) > 0);
+    }
+
+    @Test
+    @Sweeps(of = FormingRules.class, formulas = { "keepClearMm", "toOwnNeighbourMm", "hits", "compare", "clearAboveMm" })
+    void roomGrowsWithSheetAndDie() {
+        Draw.many(55, 200, d -> {
+            double t = d.between(0.4, 4);
+            double die = d.between(0, 120);
+            double half = d.between(2, 40);
+            double keep = FormingRules.keepClearMm(0, die, half, t);
+            assertTrue(keep >= WebRules.toFormMm(t) && half + keep >= FormingRules.toNextHitMm(die) - 1e-12);
+            assertTrue(FormingRules.keepClearMm(0, die + 5, half, t + 0.1) > keep);
+            assertEquals(FormingRules.louvrePitchMm(half, t) - half, FormingRules.toOwnNeighbourMm(t), 1e-12);
+            double high = d.between(0.1, 20);
+            int hits = FormingRules.hits(high, FormingRules.highestLouvreMm(t));
+            assertTrue(hits * 3 * t >= high - 1e-9 && (hits - 1) * 3 * t < high);
+            double other = d.between(-20, 20);
+            assertEquals(-Integer.signum(FormingRules.compare(high, other)), Integer.signum(FormingRules.compare(other, high)));
+            assertEquals(6 - t, FormingRules.clearAboveMm(0, 6, t), 1e-12);
+        });
     }
 
     @Test
@@ -78,7 +117,9 @@ class FormingForceTest {
             List<Double> heights = List.of(d.between(-9, 9), d.between(-9, 9), d.between(-9, 9), d.between(-9, 9));
             List<Integer> order = FormingRules.order(heights);
             for (int i = 1; i < order.size(); i++) {
-                assertTrue(Math.abs(heights.get(order.get(i - 1))) <= Math.abs(heights.get(order.get(i))));
+                double before = heights.get(order.get(i - 1));
+                double now = heights.get(order.get(i));
+                assertTrue(before > 0 && now < 0 || before * now > 0 && Math.abs(before) <= Math.abs(now));
             }
         });
     }

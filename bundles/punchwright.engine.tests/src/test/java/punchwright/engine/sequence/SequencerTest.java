@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
@@ -50,22 +51,29 @@ class SequencerTest {
         assertTrue(order.subList(0, 20).stream().allMatch(id -> id >= 60), order.toString());
     }
 
+    /** In 2 mm the room kept clear is 3 t = 6 mm: the slit 5 mm beside the louvre comes first, the one 7 mm beside it last. */
     @Test
     void slitBesideAFormComesBeforeIt() {
-        List<SheetHit> hits = List.of(Shop.hit(0, SLIT, 900, 500, HitRole.SLIT), Shop.hit(1, FORM, 100, 100, HitRole.FORM),
-                Shop.hit(2, SLIT, 100, 120, HitRole.SLIT));
-        assertEquals(List.of(2, 1, 0), ids(Sequencer.order(Shop.job(hits))));
+        List<SheetHit> hits = List.of(Shop.hit(0, SLIT, 100, 500, HitRole.SLIT), Shop.hit(1, FORM, 100, 100, HitRole.FORM),
+                Shop.hit(2, SLIT, 100, 112.5, HitRole.SLIT), Shop.hit(3, SLIT, 100, 85.5, HitRole.SLIT));
+        List<Integer> order = ids(Sequencer.order(Shop.job(hits, 2)));
+        assertEquals(List.of(2, 1), order.subList(0, 2));
+        assertEquals(Set.of(0, 3), Set.copyOf(order.subList(2, 4)));
     }
 
     @Test
     void cutAfterAFormInALaterHoldingIsAWarning() {
-        List<SheetHit> hits = List.of(Shop.hit(0, FORM, 100, 100, HitRole.FORM), Shop.hit(1, SLIT, 100, 120, HitRole.SLIT));
+        List<SheetHit> hits = List.of(Shop.hit(0, FORM, 100, 100, HitRole.FORM), Shop.hit(1, SLIT, 100, 112, HitRole.SLIT));
         HoldingPlan plan = new HoldingPlan(List.of(new Holding(0, Shop.clamps(false), List.of(0)),
                 new Holding(1, Shop.clamps(false), List.of(1))), List.of());
-        Sequence s = Sequencer.order(new SequenceJob(Shop.machine(), hits, plan, 1000, 1));
+        Sequence s = Sequencer.order(new SequenceJob(Shop.machine(), hits, plan, 1000, 1, 2));
         assertEquals("SEQUENCE-CUT-AFTER-FORM", s.findings().getFirst().code());
-        assertTrue(s.findings().getFirst().message().contains("20.0 mm"), s.findings().getFirst().message());
-        assertTrue(s.findings().getFirst().message(Locale.GERMAN).contains("20,0 mm"));
+        String message = s.findings().getFirst().message();
+        assertTrue(message.contains("4.5 mm") && message.contains("6.0 mm are the least") && message.contains("holding 2"), message);
+        String german = s.findings().getFirst().message(Locale.GERMAN);
+        assertTrue(german.contains("4,5 mm") && german.contains("mindestens 6,0 mm"), german);
+        assertEquals(new Point(100, 112), s.findings().getFirst().place());
+        assertEquals(List.of(), Sequencer.order(new SequenceJob(Shop.machine(), hits, plan, 1000, 1, 1.5)).findings());
     }
 
     @Test
@@ -120,6 +128,7 @@ class SequencerTest {
         Sequence s = Sequencer.order(Shop.job(hits), rules);
         assertEquals(2, s.hits().size());
         assertEquals("SEQUENCE-RULES-CIRCULAR", s.findings().getFirst().code());
+        assertTrue(s.findings().getFirst().message().endsWith("One says: one"), s.findings().getFirst().message());
     }
 
     /** All orders of six tools in places, in a multi-tool and by hand are tried; none needs less time for changes. */

@@ -23,6 +23,7 @@ import punchwright.engine.tooling.HitRole;
 import punchwright.engine.tooling.Holder;
 import punchwright.engine.tooling.ShearKind;
 import punchwright.engine.tooling.Tool;
+import punchwright.engine.tooling.ToolRoom;
 import punchwright.engine.tooling.ToolShape;
 import punchwright.engine.tooling.ToolUse;
 
@@ -51,6 +52,13 @@ public final class Shop {
                 Map.of(), 0, 1, shape.forms() ? 3 : 0, List.of(), null);
     }
 
+    /** A forming tool of a height, up positive, with what its record says of the room around it. */
+    public static Tool form(String id, ToolShape shape, double length, double width, double heightMm, ToolRoom room) {
+        Tool t = tool(id, shape, length, width);
+        return new Tool(id, id, shape, length, width, 0, t.freedom(), 0, List.of(), t.shear(), 0, 100, 10, 5, Map.of(), 0, 1,
+                heightMm, List.of(), null, room);
+    }
+
     public static ToolUse use(int number, Tool tool, Place place) {
         return new ToolUse(number, tool, place, null, 0, place != null && place.turns(), 0);
     }
@@ -74,6 +82,11 @@ public final class Shop {
 
     public static SequenceJob job(List<SheetHit> hits) {
         return new SequenceJob(machine(), hits, oneHolding(hits), 1_000_000, 1);
+    }
+
+    /** The same with a thickness in mm. */
+    public static SequenceJob job(List<SheetHit> hits, double thicknessMm) {
+        return new SequenceJob(machine(), hits, oneHolding(hits), 1_000_000, 1, thicknessMm);
     }
 
     /** Single hits of one tool at random whole millimetres. */

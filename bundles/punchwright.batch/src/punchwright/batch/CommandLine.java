@@ -23,7 +23,7 @@ import punchwright.planner.operations.UsageException;
 record CommandLine(Path workspace, String operation, List<String> words, Map<String, String> options) {
 
     /** Options that stand alone. */
-    private static final Set<String> SWITCHES = Set.of("help", "version", "json", "quiet", "trial");
+    private static final Set<String> SWITCHES = Set.of("help", "version", "json", "quiet", "trial", "keep", "anew");
     /** Options that may be given several times; of others the last one counts. */
     private static final Set<String> REPEATED = Set.of("pin", "forbid", "price");
 

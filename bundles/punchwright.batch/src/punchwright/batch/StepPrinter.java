@@ -11,6 +11,7 @@ final class StepPrinter implements Progress {
 
     private final PrintStream stream;
     private String last = "";
+    private String best = "";
 
     /** @param stream where to print; null prints nothing */
     StepPrinter(PrintStream stream) {
@@ -22,6 +23,14 @@ final class StepPrinter implements Progress {
         if (stream != null && !step.equals(last)) {
             stream.println(String.format(Locale.ROOT, "%3.0f %%  %s", 100 * share, step));
             last = step;
+        }
+    }
+
+    @Override
+    public void best(String words, double share) {
+        if (stream != null && !words.equals(best)) {
+            stream.println("       best so far: " + words);
+            best = words;
         }
     }
 

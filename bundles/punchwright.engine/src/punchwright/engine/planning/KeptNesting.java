@@ -41,11 +41,16 @@ final class KeptNesting {
         NestingJob rest = rest();
         Nesting made = rest.parts().isEmpty() ? new Nesting(List.of(), 0, 0, List.of()) : Nester.nest(rest, watch);
         List<Layout> layouts = new ArrayList<>(kept.stream().map(KeptSheet::layout).toList());
-        layouts.addAll(made.layouts());
+        made.layouts().forEach(l -> layouts.add(new Layout(offer(l.sheet().id()), l.placements(), l.runs())));
         Nesting all = LayoutFigures.of(job, layouts);
         List<Finding> findings = new ArrayList<>(made.findings().stream().filter(Finding::isError).toList());
         findings.addAll(all.findings());
         return new Nesting(all.layouts(), all.remnants(), all.utilisation(), all.cost(), all.boundMm2(), all.boundCost(), findings);
+    }
+
+    /** The sheet with all that is on hand of it. */
+    private SheetOffer offer(String id) {
+        return job.offers().stream().filter(o -> o.id().equals(id)).findFirst().orElseThrow();
     }
 
     /** The job less what the kept layouts make and take. */

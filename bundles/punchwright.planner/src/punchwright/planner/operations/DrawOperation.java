@@ -14,13 +14,14 @@ import punchwright.model.files.WorkspacePaths;
 import punchwright.model.plan.Layout;
 import punchwright.model.plan.Plan;
 import punchwright.model.plan.SheetJob;
+import punchwright.model.work.KeptLayout;
 import punchwright.model.work.Order;
 import punchwright.planner.convert.DrawingStore;
 import punchwright.planner.convert.InputException;
 import punchwright.planner.convert.PartReader;
 import punchwright.planner.plans.PlanWriter;
 
-/** Writes parts, and the layouts of an order's kept plans, as drawings that other programs read. */
+/** Writes parts, and the layouts of an order, arranged ones and those of its kept plans, as drawings that other programs read. */
 final class DrawOperation implements ShopOperation {
 
     @Override
@@ -30,7 +31,7 @@ final class DrawOperation implements ShopOperation {
 
     @Override
     public String summary() {
-        return "write parts, or the layouts of an order's kept plans, as DXF R12 or SVG in mm";
+        return "write parts, or the layouts of an order (arranged ones and those of its kept plans), as DXF R12 or SVG in mm";
     }
 
     @Override
@@ -80,8 +81,11 @@ final class DrawOperation implements ShopOperation {
         }
         Order order = Finder.order(workspace, word);
         List<Plan> plans = workspace.plans().stream().filter(p -> p.getOrder() == order).toList();
-        if (plans.isEmpty()) {
-            throw new NotFoundException("plan of order", order.getNumber(), "");
+        if (plans.isEmpty() && order.getLayouts().isEmpty()) {
+            throw new NotFoundException("plan or arranged layout of order", order.getNumber(), "");
+        }
+        for (KeptLayout layout : order.getLayouts()) {
+            drawing.kept(order, layout);
         }
         for (Plan plan : plans) {
             drawing.plan(plan);
@@ -106,6 +110,13 @@ final class DrawOperation implements ShopOperation {
             Shape shape = parts.shape(part);
             String number = part.getNumber() == null ? part.getId() : part.getNumber();
             files.add(PictureFile.of(List.of(shape)).write(form, folder, "part", number));
+        }
+
+        void kept(Order order, KeptLayout layout) throws IOException {
+            if (layout.getStock() == null || layout.getStock().eIsProxy()) {
+                throw new NotFoundException("stock item of the arranged layout", layout.getId(), "");
+            }
+            files.add(PictureFile.of(layout, parts).write(form, folder, "layout", order.getNumber(), "arranged", layout.getId()));
         }
 
         void plan(Plan plan) throws IOException {

@@ -14,7 +14,7 @@ public final class Operations {
      * @param programVersion stated in every plan
      */
     public Operations(Reports reports, String programVersion) {
-        all = List.of(new CheckOperation(), new ImportOperation(), new PlanOperation(programVersion),
+        all = List.of(new CheckOperation(), new ImportOperation(), new PlanOperation(programVersion), new LayoutOperation(),
                 new ExportOperation(reports), new DrawOperation(), new WeighOperation(), new AdviseOperation(),
                 new CalcOperation(),
                 new DemoOperation(reports, programVersion));

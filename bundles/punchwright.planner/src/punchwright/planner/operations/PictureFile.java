@@ -20,6 +20,8 @@ import punchwright.engine.geometry.Pose;
 import punchwright.engine.geometry.Shape;
 import punchwright.model.plan.Layout;
 import punchwright.model.plan.Placement;
+import punchwright.model.work.KeptLayout;
+import punchwright.model.work.KeptPlacement;
 import punchwright.planner.convert.PartReader;
 
 /**
@@ -48,6 +50,15 @@ record PictureFile(Contour sheet, List<Shape> parts) {
             parts.add(reader.shape(p.getPart()).moved(new Pose(p.getXMm(), p.getYMm(), p.getAngleDeg(), p.isMirrored())));
         }
         return new PictureFile(Contour.rectangle(0, 0, layout.getLengthMm(), layout.getWidthMm()), parts);
+    }
+
+    /** @throws punchwright.planner.convert.InputException when the shape of a part cannot be read any more */
+    static PictureFile of(KeptLayout layout, PartReader reader) {
+        List<Shape> parts = new ArrayList<>();
+        for (KeptPlacement p : layout.getPlacements()) {
+            parts.add(reader.shape(p.getPart()).moved(Pose.at(p.getXMm(), p.getYMm(), p.getAngleDeg())));
+        }
+        return new PictureFile(Contour.rectangle(0, 0, layout.getStock().getLengthMm(), layout.getStock().getWidthMm()), parts);
     }
 
     /**

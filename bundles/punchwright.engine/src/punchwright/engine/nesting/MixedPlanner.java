@@ -123,6 +123,7 @@ final class MixedPlanner {
     }
 
     private Judged judge(Recipe recipe) {
+        work.add(1);
         int[] left = wanted.clone();
         int[] onHand = stock.onHand();
         List<FilledSheet> sheets = new ArrayList<>();

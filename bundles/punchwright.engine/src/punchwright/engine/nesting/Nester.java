@@ -86,7 +86,7 @@ public final class Nester {
     /** By true shapes where that is cheaper, or makes more of the pieces. */
     private List<SpotSheet> byShape(List<BoxPart> parts, int[] wanted, List<SpotSheet> boxes) {
         ShapePlanner planner = new ShapePlanner(stock, parts, work.own(job.search().workLimit() / 2), job.search().seed());
-        List<SpotSheet> shapes = parts.size() == 1 ? planner.single(wanted[0]) : planner.mixed(boxes);
+        List<SpotSheet> shapes = parts.size() == 1 ? planner.single(wanted[0]) : planner.mixed(wanted);
         int byBoxes = pieces(boxes);
         int byShapes = pieces(shapes);
         return byShapes > byBoxes || byShapes == byBoxes && price(shapes) < price(boxes) - 1e-9 ? shapes : boxes;

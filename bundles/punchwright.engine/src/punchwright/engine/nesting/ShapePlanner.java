@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
-import punchwright.engine.geometry.Pose;
 import punchwright.engine.nesting.boxes.Work;
+import punchwright.engine.nesting.shapes.Laid;
 import punchwright.engine.nesting.shapes.Lattice;
 import punchwright.engine.nesting.shapes.SheetGrow;
 import punchwright.engine.nesting.shapes.StripSearch;
@@ -21,6 +21,7 @@ final class ShapePlanner {
     private final Stock stock;
     private final List<BoxPart> parts;
     private final ShapeBook book;
+    private final SheetFrame frame;
     private final Work work;
     private final long seed;
 
@@ -30,6 +31,7 @@ final class ShapePlanner {
         this.work = work;
         this.seed = seed;
         this.book = new ShapeBook(parts);
+        this.frame = new SheetFrame(stock, parts, book);
     }
 
     /** One part: the cheapest mix of sheets with the better pattern, boxes or interlocked, on each offer. */
@@ -39,7 +41,7 @@ final class ShapePlanner {
         List<List<BoxPlacement>> blocks = boxes.patterns(0);
         List<List<Spot>> patterns = new ArrayList<>();
         for (int i = 0; i < stock.size(); i++) {
-            List<Spot> shapes = spots(lattice.fill(length(i), width(i), Integer.MAX_VALUE), 0, i);
+            List<Spot> shapes = spots(lattice.fill(frame.length(i), frame.width(i), Integer.MAX_VALUE), i);
             int offer = i;
             List<Spot> plain = blocks.get(i).stream().map(b -> Spot.of(b, parts.get(0), stock.region(offer))).toList();
             List<Spot> better = shapes.size() > plain.size() ? shapes : plain;
@@ -86,8 +88,17 @@ final class ShapePlanner {
         return sorted;
     }
 
-    /** Several parts: empties sheets, the emptiest first, as long as all its parts find room on the others. */
-    List<SpotSheet> mixed(List<SpotSheet> sheets) {
+    /** Several parts: filled by outlines; then sheets are emptied into gaps of the others, as long as all their parts fit. */
+    List<SpotSheet> mixed(int[] wanted) {
+        Work forFilling = new Work(Math.max(1, work.left() * 3 / 4));
+        ShapePlan plan = new MixedShapes(stock, parts, wanted, book, forFilling, seed).plan();
+        work.add(forFilling.done());
+        List<SpotSheet> filled = plan.sheets().stream().map(f -> new SpotSheet(f.offer(),
+                f.laid().stream().map(l -> frame.spot(l, f.offer())).toList(), f.runs())).toList();
+        return dissolved(filled);
+    }
+
+    private List<SpotSheet> dissolved(List<SpotSheet> sheets) {
         List<SpotSheet> open = new ArrayList<>();
         for (SpotSheet s : sheets) {
             for (int run = 0; run < s.runs(); run++) {
@@ -110,7 +121,7 @@ final class ShapePlanner {
         SpotSheet emptiest = rest.stream().min(Comparator.comparingDouble(s -> s.partAreaMm2(parts)
                 / stock.offer(s.offer()).price())).orElseThrow();
         rest.remove(emptiest);
-        double room = rest.stream().mapToDouble(s -> room(s.offer()) - grownArea(s)).sum();
+        double room = rest.stream().mapToDouble(s -> frame.room(s.offer()) - grownArea(s)).sum();
         if (grownArea(emptiest) > 0.9 * room) {
             return null;
         }
@@ -124,10 +135,6 @@ final class ShapePlanner {
         return rest;
     }
 
-    private double room(int offer) {
-        return length(offer) * width(offer);
-    }
-
     private double grownArea(SpotSheet s) {
         return s.spots().stream().mapToDouble(p -> book.piece(p.part()).area()).sum();
     }
@@ -138,7 +145,7 @@ final class ShapePlanner {
         for (int i = 0; i < sheets.size(); i++) {
             order.add(i);
         }
-        order.sort(Comparator.comparingDouble(i -> grownArea(sheets.get(i)) - room(sheets.get(i).offer())));
+        order.sort(Comparator.comparingDouble(i -> grownArea(sheets.get(i)) - frame.room(sheets.get(i).offer())));
         for (int i : order) {
             SpotSheet s = sheets.get(i);
             List<Spot> more = work.spent() ? null : add(s.spots(), part, s.offer());
@@ -152,50 +159,25 @@ final class ShapePlanner {
 
     private List<Spot> add(List<Spot> present, int part, int offer) {
         List<SheetGrow.At> at = new ArrayList<>();
-        double dx = stock.region(offer).xMm() - book.webMm() / 2;
-        double dy = stock.region(offer).yMm() - book.webMm() / 2;
         for (Spot s : present) {
-            at.add(new SheetGrow.At(book.piece(s.part()), turn(s), s.pose().x() - dx, s.pose().y() - dy));
+            Laid l = frame.laid(s, offer);
+            at.add(new SheetGrow.At(book.piece(s.part()), l.turn(), l.x(), l.y()));
         }
-        List<SheetGrow.At> more = SheetGrow.add(at, book.piece(part), length(offer), width(offer), EFFORT, work, seed);
+        List<SheetGrow.At> more = SheetGrow.add(at, book.piece(part), frame.length(offer), frame.width(offer), EFFORT, work,
+                seed);
         if (more == null) {
             return null;
         }
         List<Spot> out = new ArrayList<>();
         for (int i = 0; i < more.size(); i++) {
             SheetGrow.At a = more.get(i);
-            out.add(spot(i < present.size() ? present.get(i).part() : part, a.turn(), a.x(), a.y(), offer));
+            int kind = i < present.size() ? present.get(i).part() : part;
+            out.add(frame.spot(new Laid(kind, a.turn(), a.x(), a.y()), offer));
         }
         return out;
     }
 
-    private int turn(Spot s) {
-        List<Double> angles = parts.get(s.part()).part().anglesDeg();
-        for (int t = 0; t < angles.size(); t++) {
-            if (angles.get(t) == s.pose().angleDeg()) {
-                return t;
-            }
-        }
-        throw new IllegalStateException("angle " + s.pose().angleDeg() + " is not one of " + angles);
-    }
-
-    private double length(int offer) {
-        return Ticks.mm(stock.region(offer).length()) + book.webMm();
-    }
-
-    private double width(int offer) {
-        return Ticks.mm(stock.region(offer).width()) + book.webMm();
-    }
-
-    private List<Spot> spots(List<StripSearch.Placed> placed, int part, int offer) {
-        return placed.stream().map(p -> spot(part, p.turn(), p.x(), p.y(), offer)).toList();
-    }
-
-    private Spot spot(int part, int turn, double x, double y, int offer) {
-        Region r = stock.region(offer);
-        double half = book.webMm() / 2;
-        double sx = x + r.xMm() - half;
-        Pose pose = Pose.at(sx, y + r.yMm() - half, book.piece(part).angleDeg(turn));
-        return new Spot(part, pose, sx + book.piece(part).maxX(turn) - half);
+    private List<Spot> spots(List<StripSearch.Placed> placed, int offer) {
+        return placed.stream().map(p -> frame.spot(new Laid(0, p.turn(), p.x(), p.y()), offer)).toList();
     }
 }

@@ -5,19 +5,22 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
+import punchwright.engine.geometry.Point;
 import punchwright.engine.holding.Holding;
 import punchwright.engine.holding.SheetHit;
+import punchwright.engine.press.AxisMotion;
 import punchwright.engine.press.Times;
 import punchwright.engine.sequence.ChangeKind;
 import punchwright.engine.sequence.RunMetric;
 import punchwright.engine.sequence.SequencedHit;
 import punchwright.engine.sequence.Step;
+import punchwright.engine.tooling.HitRole;
 
 /**
  * The run of one sheet as a list of named stretches of time without gaps.
  *
  * <p>Loading ends, and turning over ends, with the first hit's place under the tool; a reposition leaves the sheet where
- * it is. The same sheet is run again and again, so the first tool has to come back when the last one differs.
+ * it is, after a move where the sequence asks for one. The same sheet is run again and again, so the first tool has to come back when the last one differs.
  */
 public final class RunTime {
 
@@ -47,8 +50,9 @@ public final class RunTime {
         SheetHit before = null;
         int holding = 0;
         for (SequencedHit next : job.sequence().hits()) {
+            SheetHit from = before == null ? null : parked(before, holding, next.holding());
             boolean turned = moveToHolding(holding, next.holding());
-            addHit(before, next.hit(), turned);
+            addHit(from, next.hit(), turned);
             before = next.hit();
             holding = next.holding();
         }
@@ -58,6 +62,20 @@ public final class RunTime {
         }
         clock.add(Cause.UNLOAD, times.unloadS(), -1);
         return new Timeline(clock.events(), sums(clock.events()), clock.nowS(), TimeBound.seconds(job));
+    }
+
+    /** The hit before as the sheet stands after the moves that keep forms from under the hold-down. */
+    private SheetHit parked(SheetHit before, int from, int to) {
+        SheetHit at = before;
+        for (int i = from; i < to; i++) {
+            Point park = job.sequence().parks().get(i);
+            if (park != null) {
+                clock.add(Cause.MOVE, AxisMotion.seconds(job.machine(), park.x() - at.at().x(), park.y() - at.at().y()), -1);
+                at = new SheetHit(before.id(), before.use(), park, before.angleDeg(), HitRole.PIERCE, before.operation(),
+                        before.placement());
+            }
+        }
+        return at;
     }
 
     private boolean moveToHolding(int from, int to) {

@@ -100,7 +100,7 @@ final class SheetRunPlanner {
         return new ProofJob(request.machine(), material, thicknessMm, layout.sheet().lengthMm(), layout.sheet().widthMm(),
                 shapes, joints, jointMm, hits, holdings.holdings().stream().map(Holding::clamps).toList(),
                 request.rules().tooling().scallopMm() + request.rules().tooling().sizeToleranceMm(),
-                loading.uses(), forms);
+                loading.uses(), forms, sequence.parks());
     }
 
     private static void addForms(PartPlan part, Pose pose, int number, List<ProofForm> forms) {

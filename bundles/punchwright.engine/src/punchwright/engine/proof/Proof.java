@@ -61,6 +61,7 @@ public final class Proof {
         FormCheck forms = new FormCheck(job, grid, report);
         forms.demanded(strokes, rings);
         forms.run(strokes);
+        new StandingForms(job, holding, report).run(strokes);
         new SkeletonCheck(job, holding, joints, states, report).run(strokes, rings);
         doubles(strokes);
         return new ProofResult(!report.failed(), CHECKS, edges.worstMm(), report.findings());
@@ -83,9 +84,11 @@ public final class Proof {
 
     private void doubles(List<Stroke> strokes) {
         Map<Spot, Stroke> first = new HashMap<>();
+        Map<Spot, Integer> times = new HashMap<>();
         for (Stroke s : strokes) {
-            Stroke before = first.putIfAbsent(new Spot(s.punchKey(), Math.round(s.x() * 1e3), Math.round(s.y() * 1e3)), s);
-            if (before != null) {
+            Spot spot = new Spot(s.punchKey(), Math.round(s.x() * 1e3), Math.round(s.y() * 1e3));
+            Stroke before = first.putIfAbsent(spot, s);
+            if (times.merge(spot, 1, Integer::sum) > FormCheck.hitsInOnePlace(s.punch().tool(), job.thicknessMm())) {
                 report.add(ProofReason.DOUBLE, s.at(), s.name(), s.hit().id(), before.hit().id(), s.punch().tool().name());
             }
         }

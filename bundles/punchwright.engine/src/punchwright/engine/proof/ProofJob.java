@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.proof;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Shape;
@@ -21,10 +24,12 @@ import punchwright.engine.tooling.ToolUse;
  * @param toleranceMm largest deviation of the made edge from the drawn edge (scallops included)
  * @param uses       where each tool stands; empty when only the machine's own limits are to be held
  * @param forms      forms that the drawing asks for
+ * @param parks      sheet places moved under the tool axis before the reposition after a holding, by its index from 0; where none
+ *                   is given the sheet stays where the last hit left it
  */
 public record ProofJob(Machine machine, Material material, double thicknessMm, double sheetLengthMm, double sheetWidthMm,
         List<Shape> parts, List<Point> joints, double jointMm, List<ProofHit> hits, List<ClampArrangement> holdings,
-        double toleranceMm, List<ToolUse> uses, List<ProofForm> forms) {
+        double toleranceMm, List<ToolUse> uses, List<ProofForm> forms, Map<Integer, Point> parks) {
 
     public ProofJob {
         parts = List.copyOf(parts);
@@ -33,6 +38,15 @@ public record ProofJob(Machine machine, Material material, double thicknessMm, d
         holdings = List.copyOf(holdings);
         uses = List.copyOf(uses);
         forms = List.copyOf(forms);
+        parks = Collections.unmodifiableMap(new TreeMap<>(parks));
+    }
+
+    /** Without moves before repositions. */
+    public ProofJob(Machine machine, Material material, double thicknessMm, double sheetLengthMm, double sheetWidthMm,
+            List<Shape> parts, List<Point> joints, double jointMm, List<ProofHit> hits, List<ClampArrangement> holdings,
+            double toleranceMm, List<ToolUse> uses, List<ProofForm> forms) {
+        this(machine, material, thicknessMm, sheetLengthMm, sheetWidthMm, parts, joints, jointMm, hits, holdings, toleranceMm,
+                uses, forms, Map.of());
     }
 
     /** Without forms. */

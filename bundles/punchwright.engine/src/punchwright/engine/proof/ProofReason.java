@@ -66,8 +66,20 @@ public enum ProofReason implements Reason {
     ANGLE(Severity.ERROR),
     /** Tool due for grinding within the run: tool, hits, hits left. */
     GRIND_DUE(Severity.WARNING),
-    /** Cut at a standing form: hit, form tool, gap mm, least mm. */
+    /** Cut or form at a standing form: hit, form tool, gap mm, least mm, 1 where it forms. */
     FORM_STRUCK(Severity.ERROR),
+    /** Nearer to a standing form than its tool's record allows: hit, form tool, gap mm, least mm, hit of the form. */
+    FORM_CLOSE(Severity.WARNING),
+    /** Form too high or deep for the machine: hit, form tool, mm, clear mm, 1 where downward. */
+    FORM_HIGH(Severity.ERROR),
+    /** The same where the machine's record does not say what passes. */
+    FORM_ROOM_UNKNOWN(Severity.WARNING),
+    /** Clamp of a later holding on a form: holding, clamp x mm, form tool, hit of the form. */
+    FORM_CLAMPED(Severity.ERROR),
+    /** Form under the hold-down of a reposition: holding, form tool, hit of the form, distance mm, least mm, number of forms. */
+    FORM_HELD_DOWN(Severity.ERROR),
+    /** Form made in fewer hits than its tool's record says: part number, hits, hits needed, form tool. */
+    FORM_UNFINISHED(Severity.ERROR),
     /** Form asked for but not made: part number, kind. */
     FORM_MISSING(Severity.ERROR),
     /** Form made in a part that does not ask for it there: hit, form tool, part number. */

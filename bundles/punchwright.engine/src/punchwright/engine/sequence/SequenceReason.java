@@ -13,6 +13,8 @@ public enum SequenceReason implements Reason {
      * 1 where the holdings differ, holding of the form, holding of the later hit.
      */
     CUT_AFTER_FORM(Severity.WARNING),
+    /** Arguments: holding, diameter of the hold-down in mm. */
+    FORM_HELD_DOWN(Severity.WARNING),
     /** Arguments: first tool, later tool, number of the usual rule or 0, reason of an added rule. */
     RULES_CIRCULAR(Severity.WARNING);
 

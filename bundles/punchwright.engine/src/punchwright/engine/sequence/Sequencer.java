@@ -40,7 +40,11 @@ public final class Sequencer {
     public static Sequence order(SequenceJob job, List<PrecedenceRule> rules) {
         Sequencer sequencer = new Sequencer(job, rules);
         job.holdings().holdings().forEach(sequencer::addHolding);
-        return new Sequence(sequencer.ordered, SequenceCheck.findings(job, rules, sequencer.ordered));
+        Parking parking = new Parking(job);
+        parking.run(sequencer.ordered);
+        List<Finding> findings = new ArrayList<>(SequenceCheck.findings(job, rules, sequencer.ordered));
+        findings.addAll(parking.findings());
+        return new Sequence(sequencer.ordered, findings, parking.parks());
     }
 
     private void addHolding(Holding holding) {

@@ -3,6 +3,8 @@ package punchwright.engine.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 import punchwright.engine.geometry.Contour;
@@ -10,6 +12,7 @@ import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Shape;
 import punchwright.engine.holding.ClampArrangement;
 import punchwright.engine.press.ClearanceRule;
+import punchwright.engine.press.Machine;
 import punchwright.engine.press.Material;
 import punchwright.engine.press.MaterialGroup;
 import punchwright.engine.sequence.Shop;
@@ -38,6 +41,8 @@ final class SmallPlan {
     final List<Point> joints = new ArrayList<>();
     final List<ProofForm> forms = new ArrayList<>();
     final List<ProofHit> hits = new ArrayList<>();
+    final Map<Integer, Point> parks = new TreeMap<>();
+    Machine machine = Shop.machine();
     double thicknessMm = 1.5;
     List<ClampArrangement> holdings = List.of(new ClampArrangement(List.of(200.0, 600.0), 0, 2000, false));
 
@@ -108,8 +113,8 @@ final class SmallPlan {
     }
 
     ProofJob job() {
-        return new ProofJob(Shop.machine(), STEEL, thicknessMm, 2000, 1000, parts, joints, JOINT_MM, hits, holdings, TOLERANCE_MM,
-                List.of(), forms);
+        return new ProofJob(machine, STEEL, thicknessMm, 2000, 1000, parts, joints, JOINT_MM, hits, holdings, TOLERANCE_MM,
+                List.of(), forms, parks);
     }
 
     ProofResult prove() {

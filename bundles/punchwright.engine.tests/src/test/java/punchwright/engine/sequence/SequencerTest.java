@@ -63,8 +63,9 @@ class SequencerTest {
 
     @Test
     void cutAfterAFormInALaterHoldingIsAWarning() {
-        List<SheetHit> hits = List.of(Shop.hit(0, FORM, 100, 100, HitRole.FORM), Shop.hit(1, SLIT, 100, 112, HitRole.SLIT));
-        HoldingPlan plan = new HoldingPlan(List.of(new Holding(0, Shop.clamps(false), List.of(0)),
+        List<SheetHit> hits = List.of(Shop.hit(0, FORM, 100, 100, HitRole.FORM), Shop.hit(1, SLIT, 100, 112, HitRole.SLIT),
+                Shop.hit(2, SMALL, 600, 500, HitRole.PIERCE));
+        HoldingPlan plan = new HoldingPlan(List.of(new Holding(0, Shop.clamps(false), List.of(0, 2)),
                 new Holding(1, Shop.clamps(false), List.of(1))), List.of());
         Sequence s = Sequencer.order(new SequenceJob(Shop.machine(), hits, plan, 1000, 1, 2));
         assertEquals("SEQUENCE-CUT-AFTER-FORM", s.findings().getFirst().code());

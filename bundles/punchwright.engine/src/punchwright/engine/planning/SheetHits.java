@@ -2,6 +2,7 @@
 package punchwright.engine.planning;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,7 @@ final class SheetHits {
     /** Places closer than this are the same hit, mm. */
     private static final double SAME_MM = 1e-3;
 
-    private record Spot(int use, long x, long y, long angle) {
+    private record Spot(int use, long x, long y, long angle, int again) {
     }
 
     private final Map<String, PartPlan> parts;
@@ -56,7 +57,7 @@ final class SheetHits {
                 new PartHit(h.at(), h.angleDeg(), h.role()))).toList();
         for (SliverCloser.Cut c : new SliverCloser(shapes, joints, jointMm, cuts, leastMm, cuspMm).closing()) {
             SheetHit like = hits.get(c.id());
-            if (isNew(like.use(), c.hit().at(), like.angleDeg())) {
+            if (isNew(like.use(), c.hit().at(), like.angleDeg(), 0)) {
                 hits.add(new SheetHit(hits.size(), like.use(), c.hit().at(), like.angleDeg(), like.role(), like.operation(),
                         like.placement()));
             }
@@ -65,13 +66,15 @@ final class SheetHits {
     }
 
     private void addAll(Operation op, Pose pose, int placement) {
-        for (PartHit hit : op.hits()) {
+        for (int i = 0; i < op.hits().size(); i++) {
+            PartHit hit = op.hits().get(i);
+            int again = op.tool().shape().forms() ? Collections.frequency(op.hits().subList(0, i), hit) : 0;
             Point at = pose.apply(hit.at());
             double angle = ToolDemand.roundedDeg(pose.applyAngleDeg(hit.angleDeg()));
             ToolUse use = use(op, angle);
             double set = use.turning() ? AngleFit.canonicalDeg(angle, ToolFootprint.symmetryOrder(use.tool()))
                     : use.setAngleDeg();
-            if (isNew(use, at, set)) {
+            if (isNew(use, at, set, again)) {
                 if (!op.feature().isOpening() && !op.tool().shape().forms()) {
                     outside.add(hits.size());
                 }
@@ -80,18 +83,19 @@ final class SheetHits {
         }
     }
 
-    private boolean isNew(ToolUse use, Point at, double angleDeg) {
+    /** @param again  how often the form was hit there before */
+    private boolean isNew(ToolUse use, Point at, double angleDeg, int again) {
         long x = Math.round(at.x() / SAME_MM);
         long y = Math.round(at.y() / SAME_MM);
         long a = Math.round(angleDeg / SAME_MM);
         for (long dx = -1; dx <= 1; dx++) {
             for (long dy = -1; dy <= 1; dy++) {
-                if (made.contains(new Spot(use.number(), x + dx, y + dy, a))) {
+                if (made.contains(new Spot(use.number(), x + dx, y + dy, a, again))) {
                     return false;
                 }
             }
         }
-        return made.add(new Spot(use.number(), x, y, a));
+        return made.add(new Spot(use.number(), x, y, a, again));
     }
 
     private ToolUse use(Operation op, double angleDeg) {

@@ -105,7 +105,8 @@ final class SheetRunPlanner {
 
     private static void addForms(PartPlan part, Pose pose, int number, List<ProofForm> forms) {
         part.demand().forms().forEach(f -> forms.add(
-                new ProofForm(number, f.shape(), pose.apply(f.at()), pose.applyAngleDeg(f.angleDeg()))));
+                new ProofForm(number, f.shape(), pose.apply(f.at()), pose.applyAngleDeg(f.angleDeg()),
+                        f.lengthMm())));
     }
 
     private static double addJoints(PartPlan part, Pose pose, List<Point> joints) {

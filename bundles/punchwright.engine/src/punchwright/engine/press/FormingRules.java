@@ -16,7 +16,8 @@ import punchwright.engine.finding.Finding;
  * forms upward before forms downward, low before high; a form upward must pass under stripper and head ({@code H <= c}), a form
  * downward over the table's brushes and the die holders. Where the record names no clearance: over the sheet what the thickest
  * sheet of the machine leaves ({@code T - t}, geometry), under it none. Hits that a form takes: its height over the highest
- * that one hit makes. Range: t 0.4 to 4 mm. Source: common practice of the trade, no source; the half-shear follows from course
+ * that one hit makes; along a bead steps of a quarter of the
+ * roller. Range: t 0.4 to 4 mm. Source: common practice of the trade, no source; the half-shear follows from course
  * notes on press tools. Worked examples: t 3 mild steel: half-shear below 1.14 mm; louvre 6 high in t 1.5: two hits.
  */
 public final class FormingRules {
@@ -69,6 +70,11 @@ public final class FormingRules {
     /** Hits that a form takes, at least 1: its height over the highest that one hit makes. */
     public static int hits(double heightMm, double highestMm) {
         return highestMm <= 0 ? 1 : Math.max(1, (int) Math.ceil(Math.abs(heightMm) / highestMm - 1e-9));
+    }
+
+    /** How far the hits of a roller overlap along a bead longer than it, three quarters of its length, mm. */
+    public static double beadOverlapMm(double rollerMm) {
+        return 0.75 * rollerMm;
     }
 
     /** Clear height over the sheet, mm: what the record says, else what the thickest sheet leaves, {@code T - t}. */

@@ -35,6 +35,8 @@ public enum PressReason implements Reason {
     FORM_NEAR(Severity.WARNING),
     /** Form higher than custom: height mm, highest mm. */
     FORM_HIGH(Severity.WARNING),
+    /** Form made in several hits: height mm, most in one hit mm, hits. */
+    FORM_HITS(Severity.NOTE),
     /** Collar stretched too far: hole punched first mm, mean diameter mm, stretch, largest stretch. */
     STRETCH(Severity.WARNING),
     /** Collar too low for its thread: height mm, least mm, pitch mm. */

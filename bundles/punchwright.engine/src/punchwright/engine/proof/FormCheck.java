@@ -104,6 +104,9 @@ final class FormCheck {
             } else if (made.size() < made.getFirst().punch().tool().room().hitsPerForm()) {
                 report.add(ProofReason.FORM_UNFINISHED, f.at(), made.getLast().name(), f.part() + 1, made.size(),
                         made.getFirst().punch().tool().room().hitsPerForm(), made.getFirst().punch().tool().name());
+            } else if (!complete(made, f)) {
+                report.add(ProofReason.FORM_GAP, f.at(), "part " + (f.part() + 1), f.part() + 1, f.lengthMm(),
+                        made.getFirst().punch().tool().name());
             }
             left.removeAll(made);
         }
@@ -118,7 +121,29 @@ final class FormCheck {
     private boolean makes(Stroke s, ProofForm f) {
         double half = Math.max(1, s.punch().tool().lengthMm() / 2);
         double slackDeg = Math.toDegrees(job.toleranceMm() / half);
-        return s.punch().tool().shape() == f.shape() && s.at().distance(f.at()) <= job.toleranceMm()
+        double a = Math.toRadians(f.angleDeg());
+        double dx = s.x() - f.at().x();
+        double dy = s.y() - f.at().y();
+        double along = Math.max(0, Math.abs(dx * Math.cos(a) + dy * Math.sin(a)) - beyond(s, f));
+        return s.punch().tool().shape() == f.shape() && Math.hypot(along, dy * Math.cos(a) - dx * Math.sin(a)) <= job.toleranceMm()
                 && Symmetry.same(s.punch().tool(), s.hit().angleDeg(), f.angleDeg(), slackDeg);
+    }
+
+    /** How far the axis of a roller goes from the middle of a bead to either end. */
+    private static double beyond(Stroke s, ProofForm f) {
+        return f.shape() == ToolShape.ROLLER ? Math.max(0, (f.lengthMm() - s.punch().tool().lengthMm()) / 2) : 0;
+    }
+
+    /** Whether hits one behind the other reach both ends of a bead and none is more than half the roller from the next. */
+    private boolean complete(List<Stroke> made, ProofForm f) {
+        double a = Math.toRadians(f.angleDeg());
+        double end = beyond(made.getFirst(), f);
+        double[] along = made.stream().mapToDouble(s -> (s.x() - f.at().x()) * Math.cos(a) + (s.y() - f.at().y()) * Math.sin(a))
+                .sorted().toArray();
+        boolean whole = along[0] <= -end + job.toleranceMm() && along[along.length - 1] >= end - job.toleranceMm();
+        for (int i = 1; i < along.length; i++) {
+            whole &= along[i] - along[i - 1] <= made.getFirst().punch().tool().lengthMm() / 2;
+        }
+        return whole;
     }
 }

@@ -11,6 +11,12 @@ import punchwright.engine.tooling.ToolShape;
  * @param shape     kind of form
  * @param at        its centre in sheet coordinates, mm
  * @param angleDeg  direction of its length on the sheet
+ * @param lengthMm  its length, mm; 0 where it is that of its tool
  */
-public record ProofForm(int part, ToolShape shape, Point at, double angleDeg) {
+public record ProofForm(int part, ToolShape shape, Point at, double angleDeg, double lengthMm) {
+
+    /** As long as its tool. */
+    public ProofForm(int part, ToolShape shape, Point at, double angleDeg) {
+        this(part, shape, at, angleDeg, 0);
+    }
 }

@@ -78,6 +78,8 @@ public enum ProofReason implements Reason {
     FORM_CLAMPED(Severity.ERROR),
     /** Form under the hold-down of a reposition: holding, form tool, hit of the form, distance mm, least mm, number of forms. */
     FORM_HELD_DOWN(Severity.ERROR),
+    /** Bead that its hits leave open at an end or between: part number, length mm, form tool. */
+    FORM_GAP(Severity.ERROR),
     /** Form made in fewer hits than its tool's record says: part number, hits, hits needed, form tool. */
     FORM_UNFINISHED(Severity.ERROR),
     /** Form asked for but not made: part number, kind. */

@@ -11,7 +11,7 @@ import punchwright.engine.tooling.ToolUse;
 
 /**
  * The machine's own time from one hit to the next: tool change, then both axes at once while the tool turns, then
- * settling, then the stroke. Two neighbouring nibbling or slitting hits of one tool at a pitch up to the machine's
+ * settling, then the stroke. Two neighbouring nibbling or slitting hits, or hits along a bead of one tool at a pitch up to the machine's
  * largest nibbling pitch take one period of the nibbling rate, or the move or turn where that is longer, but never
  * more than a single hit would take. The time is the same both ways, but it is no straight-line distance.
  *
@@ -92,7 +92,9 @@ public final class RunMetric {
     }
 
     private boolean nibbles(SheetHit from, SheetHit to) {
-        return runs(from.role()) && runs(to.role()) && times.nibblingPerMin() > 0
+        boolean bead = to.use().tool().shape() == ToolShape.ROLLER && to.operation() == from.operation()
+                && to.placement() == from.placement() && to.role() == HitRole.FORM && from.role() == HitRole.FORM;
+        return (bead || runs(from.role()) && runs(to.role())) && times.nibblingPerMin() > 0
                 && from.at().distance(to.at()) <= times.nibblingMaxPitchMm() + 1e-9;
     }
 

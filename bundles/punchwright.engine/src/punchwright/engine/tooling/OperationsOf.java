@@ -91,10 +91,11 @@ final class OperationsOf {
         }
     }
 
-    /** The piece's hits less those that an operation before has made already at the same place. */
+    /** The piece's hits less those that an operation before has made already at the same place; a form may be hit there again. */
     private List<PartHit> made(Piece p) {
         HitSet before = done.computeIfAbsent(p.tool().id(), id -> new HitSet(p.tool().tool()));
-        return p.hits().stream().filter(before::add).toList();
+        List<PartHit> fresh = p.hits().stream().distinct().filter(before::add).toList();
+        return p.kind() == OperationKind.FORMING ? p.hits().stream().filter(fresh::contains).toList() : fresh;
     }
 
     /** "1 to 4, 7": runs of numbers. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import punchwright.engine.finding.Finding;
 import punchwright.engine.finding.WayOut;
 import punchwright.engine.press.DieClearance;
+import punchwright.engine.press.FormingRules;
 import punchwright.engine.press.Material;
 import punchwright.engine.press.PunchingForce;
 import punchwright.engine.press.SmallestFeature;
@@ -95,7 +96,7 @@ final class ToolLimits {
         double clearance = DieClearance.nearestMm(tool.clearancesTotalMm(), need);
         Optional<Finding> refusal = onHand(tool).or(() -> tool.shape().forms() ? Optional.empty() : cutting(tool, force, need,
                 clearance))
-                .or(() -> seats.refusal(tool.name(), ToolFootprint.circumscribedDiameterMm(tool), force * job.rules()
+                .or(() -> standing(tool)).or(() -> seats.refusal(tool.name(), ToolFootprint.circumscribedDiameterMm(tool), force * job.rules()
                         .forceReserve()));
         return refusal.map(f -> new WaysMemory.Sorted(null, f))
                 .orElseGet(() -> new WaysMemory.Sorted(usable(tool, force, need, clearance), null));
@@ -139,6 +140,15 @@ final class ToolLimits {
             return Optional.of(Finding.of(ToolingReason.WORN_OUT, tool.name(), tool.hitsSinceGrind(), hitsPerGrind(tool)));
         }
         return Optional.empty();
+    }
+
+    /** A form must pass under stripper and head, or over table and dies, where the machine's record says how much does. */
+    private Optional<Finding> standing(Tool tool) {
+        double stands = tool.standsMm();
+        double given = stands < 0 ? job.machine().formClearance().downMm() : job.machine().formClearance().upMm();
+        return given <= 0 || FormingRules.passes(stands, given) ? Optional.empty()
+                : Optional.of(Finding.of(ToolingReason.FORM_STANDS, tool.name(), Math.abs(stands), given, job.machine().name(),
+                        stands < 0 ? 1 : 0));
     }
 
     private Optional<Finding> cutting(Tool tool, double force, double need, double clearance) {

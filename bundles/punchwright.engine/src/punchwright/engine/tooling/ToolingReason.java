@@ -25,6 +25,8 @@ public enum ToolingReason implements Reason {
     NO_WEB(Severity.ERROR),
     /** Form without a tool: form's name. */
     NO_FORM_TOOL(Severity.ERROR),
+    /** Form that does not pass on the machine: mm, clear mm, machine, 1 where downward. */
+    FORM_STANDS(Severity.ERROR),
     /** Form that a drawing marks without saying which: what it is, x mm, y mm. */
     FORM_UNNAMED(Severity.ERROR),
     /** More force than any place that takes the tool: kN, place, kN. */

@@ -82,13 +82,23 @@ final class TradeRules {
         }
         findings.addAll(FormingRules.checkNeighbour(subject(o.feature()), nearest, thicknessMm));
         switch (o.tool().shape()) {
-            case LOUVRE -> findings.addAll(FormingRules.checkHeight(subject(o.feature()), o.tool().formHeightMm(),
-                    FormingRules.highestLouvreMm(thicknessMm)));
+            case LOUVRE -> louvre(o);
             case COLLAR -> collar(o, under);
             case COUNTERSINK -> countersink(o, under);
             default -> {
                 // embosses, lances and marks have no rule on height
             }
+        }
+    }
+
+    /** As high as its hits make it; more than one hit is noted. */
+    private void louvre(Operation o) {
+        double once = FormingRules.highestLouvreMm(thicknessMm);
+        double high = Math.abs(o.tool().formHeightMm());
+        if (o.hits().size() > 1 && high <= o.hits().size() * once + 1e-6) {
+            findings.add(Finding.of(PressReason.FORM_HITS, subject(o.feature()), high, once, o.hits().size()));
+        } else {
+            findings.addAll(FormingRules.checkHeight(subject(o.feature()), high, once));
         }
     }
 

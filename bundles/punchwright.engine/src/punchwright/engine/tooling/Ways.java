@@ -61,13 +61,14 @@ final class Ways {
     }
 
     private List<Candidate> formed(UsableTool t) {
-        boolean fits = t.tool().shape().forms() && t.tool().shape().name().equalsIgnoreCase(feature.form())
-                && Math.abs(t.tool().lengthMm() - feature.lengthMm()) <= job.rules().sizeToleranceMm() + 1e-9
-                && Math.abs(t.tool().widthMm() - feature.widthMm()) <= job.rules().sizeToleranceMm() + 1e-9;
-        OptionalDouble angle = fits ? AngleFit.angleDeg(t.tool(), t.turning(), feature.angleDeg()) : OptionalDouble.empty();
-        return angle.isEmpty() ? List.of()
-                : single(t, new PartHit(feature.center(), angle.getAsDouble(), HitRole.FORM),
-                        "forming tool of this kind and size");
+        OptionalDouble angle = FormHits.fits(feature, t.tool(), job.rules().sizeToleranceMm())
+                ? AngleFit.angleDeg(t.tool(), t.turning(), feature.angleDeg()) : OptionalDouble.empty();
+        if (angle.isEmpty()) {
+            return List.of();
+        }
+        List<PartHit> hits = FormHits.of(feature, t.tool(), angle.getAsDouble(), job.thicknessMm());
+        return made(List.of(Pieces.of(feature, t, hits)), List.of(), Loose.NONE, "forming tool of this kind and size"
+                + (hits.size() > 1 ? ", " + hits.size() + " hits" : ""));
     }
 
     private List<Candidate> exact(UsableTool t) {

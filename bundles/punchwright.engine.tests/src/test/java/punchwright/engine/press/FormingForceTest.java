@@ -65,9 +65,9 @@ class FormingForceTest {
 
     /** Louvre 6 high in t 1.5: twice 4.5 reach it; a press for 6 mm leaves 4.5 over a sheet of 1.5. */
     @Test
-    @Validates(of = FormingRules.class, formulas = { "keepClearMm", "toOwnNeighbourMm", "hits", "compare" },
-            source = "common practice, no source: 3 t from hole to form, half the die; louvres w + 4 t apart; 3 t in one hit; "
-                    + "upward before downward, low before high")
+    @Validates(of = FormingRules.class, formulas = { "keepClearMm", "toOwnNeighbourMm", "hits", "compare",
+            "beadOverlapMm" }, source = "common practice, no source: 3 t from hole to form, half the die; louvres w + 4 t apart; 3 t in one hit; "
+                    + "upward before downward, low before high; three quarters of a roller")
     @Validates(of = FormingRules.class, formulas = "clearAboveMm",
             source = "geometry by hand: a gap that takes 6 mm leaves 4.5 over a sheet of 1.5")
     void roomAroundForms() {
@@ -77,13 +77,15 @@ class FormingForceTest {
         assertEquals(6, FormingRules.toOwnNeighbourMm(1.5));
         assertEquals(2, FormingRules.hits(6, FormingRules.highestLouvreMm(1.5)));
         assertEquals(1, FormingRules.hits(-4.5, FormingRules.highestLouvreMm(1.5)));
+        assertEquals(15, FormingRules.beadOverlapMm(20));
         assertEquals(4.5, FormingRules.clearAboveMm(0, 6, 1.5));
         assertEquals(12, FormingRules.clearAboveMm(12, 6, 1.5));
         assertTrue(FormingRules.compare(8, -1) < 0 && FormingRules.compare(2, 3) < 0 && FormingRules.compare(-3, -2) > 0);
     }
 
     @Test
-    @Sweeps(of = FormingRules.class, formulas = { "keepClearMm", "toOwnNeighbourMm", "hits", "compare", "clearAboveMm" })
+    @Sweeps(of = FormingRules.class, formulas = { "keepClearMm", "toOwnNeighbourMm", "hits", "compare", "clearAboveMm",
+            "beadOverlapMm" })
     void roomGrowsWithSheetAndDie() {
         Draw.many(55, 200, d -> {
             double t = d.between(0.4, 4);
@@ -99,6 +101,7 @@ class FormingForceTest {
             double other = d.between(-20, 20);
             assertEquals(-Integer.signum(FormingRules.compare(high, other)), Integer.signum(FormingRules.compare(other, high)));
             assertEquals(6 - t, FormingRules.clearAboveMm(0, 6, t), 1e-12);
+            assertTrue(FormingRules.beadOverlapMm(die) <= die && FormingRules.beadOverlapMm(die) >= die / 2);
         });
     }
 

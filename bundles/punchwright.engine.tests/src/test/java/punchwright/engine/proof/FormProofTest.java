@@ -154,6 +154,23 @@ class FormProofTest {
         assertEquals("PROOF-DOUBLE", codes(p));
     }
 
+    /** A bead of 50 along x by a roller of 20 in steps of 5: seven hits from 15 mm before its middle to 15 mm after it. */
+    @Test
+    void aBeadIsMadeFromEndToEnd() {
+        Tool roller = Shop.form("W", ToolShape.ROLLER, 20, 6, 3, ToolRoom.NONE);
+        for (int missing = -1; missing < 7; missing++) {
+            SmallPlan p = SmallPlan.of(1, 1);
+            p.forms.add(new ProofForm(0, ToolShape.ROLLER, new Point(90, 133), 0, 50));
+            for (int i = 0; i < 7; i++) {
+                if (i != missing) {
+                    p.hits.add(new ProofHit(900 + i, 75 + 5 * i, 133, 0, roller, 0));
+                }
+            }
+            int m = missing;
+            assertEquals(m == 0 || m == 6 ? "PROOF-FORM-GAP" : "", codes(p), "without " + m);
+        }
+    }
+
     /** All hits but the first belong to the holding. */
     private static void later(SmallPlan p, int holding) {
         for (int i = 1; i < p.hits.size(); i++) {

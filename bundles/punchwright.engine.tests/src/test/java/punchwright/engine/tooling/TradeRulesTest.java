@@ -28,6 +28,12 @@ class TradeRulesTest {
                 height, List.of(), null);
     }
 
+    /** A tool whose record says that one hit makes the form. */
+    private static Tool once(Tool t) {
+        return new Tool(t.id(), t.name(), t.shape(), t.lengthMm(), t.widthMm(), 0, t.freedom(), 0, List.of(), ShearKind.FLAT, 0,
+                200, 10, 6, Map.of(), 0, 1, t.formHeightMm(), List.of(), null, new ToolRoom(0, 0, 0, 1));
+    }
+
     private static List<Finding> of(PressReason reason, Parts part, double t, Material material, Tool... more) {
         List<Tool> tools = new ArrayList<>(Shop.tools());
         tools.addAll(List.of(more));
@@ -54,7 +60,9 @@ class TradeRulesTest {
     @Test
     void louvresTooHigh() {
         Parts part = Parts.plate(200, 100).form("LOUVRE", 100, 50, 20);
-        assertEquals(1, of(PressReason.FORM_HIGH, part, 1, Shop.STEEL, form(ToolShape.LOUVRE, 20, 3.5)).size());
+        assertEquals(1, of(PressReason.FORM_HITS, part, 1, Shop.STEEL, form(ToolShape.LOUVRE, 20, 3.5)).size());
+        assertTrue(of(PressReason.FORM_HIGH, part, 1, Shop.STEEL, form(ToolShape.LOUVRE, 20, 3.5)).isEmpty());
+        assertEquals(1, of(PressReason.FORM_HIGH, part, 1, Shop.STEEL, once(form(ToolShape.LOUVRE, 20, 3.5))).size());
         assertTrue(of(PressReason.FORM_HIGH, part, 1, Shop.STEEL, form(ToolShape.LOUVRE, 20, -3)).isEmpty());
     }
 

@@ -74,7 +74,7 @@ final class Around {
         int rounds = 0;
         while (best == null || rounds < 200 && !work.spent()) {
             FitRule rule = FitRule.values()[rounds % FitRule.values().length];
-            List<BoxPlacement> boxes = filler.fill(free(fixed), wanted, order, rule);
+            List<BoxPlacement> boxes = filler.fill(free(fixed), region.row(), wanted, order, rule);
             int reach = boxes.stream().mapToInt(b -> b.x() + parts.get(b.part()).turns().get(b.turn()).length()).max().orElse(0);
             Attempt attempt = new Attempt(boxes, reach);
             best = attempt.betterThan(best) ? attempt : best;
@@ -105,7 +105,8 @@ final class Around {
             double y = p.pose().y() + turn.minY() - region.yMm();
             int fromX = (int) Math.floor(x * Ticks.PER_MM) - web;
             int fromY = (int) Math.floor(y * Ticks.PER_MM) - web;
-            free.use(fromX, fromY, turn.length() + 2 * web + 1, turn.width() + 2 * web + 1);
+            free.use(fromX, region.row() ? 0 : fromY, turn.length() + 2 * web + 1,
+                    region.row() ? region.width() + web : turn.width() + 2 * web + 1);
         }
         return free;
     }

@@ -42,12 +42,29 @@ final class BlockPattern {
     /** The pattern with the most pieces found, ordered by x and then y, so that a part of it leaves one remnant. */
     List<BoxPlacement> fill(Region region) {
         List<BoxPlacement> out = new ArrayList<>();
+        if (region.row()) {
+            return row(region);
+        }
         if (region.length() > 0 && region.width() > 0) {
             int length = region.length() + web;
             int width = region.width() + web;
             place(best(length, width, depth(length, width)), 0, 0, out);
         }
         out.sort(Comparator.comparingInt(BoxPlacement::x).thenComparingInt(BoxPlacement::y));
+        return out;
+    }
+
+    /** One row of the shortest turn that fits across. */
+    private List<BoxPlacement> row(Region region) {
+        List<BoxPlacement> out = new ArrayList<>();
+        int best = -1;
+        for (int t = 0; t < turns.size(); t++) {
+            boolean shorter = best < 0 || turns.get(t).length() < turns.get(best).length();
+            best = turns.get(t).width() <= region.width() && shorter ? t : best;
+        }
+        for (int x = 0; best >= 0 && x + turns.get(best).length() <= region.length(); x += turns.get(best).length() + web) {
+            out.add(new BoxPlacement(part, best, x, 0));
+        }
         return out;
     }
 

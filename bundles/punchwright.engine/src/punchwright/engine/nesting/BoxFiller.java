@@ -22,15 +22,20 @@ final class BoxFiller {
     /** At most {@code wanted[part]} boxes of each part; the array stays as it is. */
     List<BoxPlacement> fill(Region region, int[] wanted, int[] order, FitRule rule) {
         return region.length() > 0 && region.width() > 0
-                ? fill(new FreeSpace().reset(region.length() + web, region.width() + web), wanted, order, rule) : List.of();
+                ? fill(new FreeSpace().reset(region.length() + web, region.width() + web), region.row(), wanted, order, rule)
+                : List.of();
     }
 
-    /** The same in free rectangles, each a web longer and wider than the room in it; they are used up. */
-    List<BoxPlacement> fill(FreeSpace free, int[] wanted, int[] order, FitRule rule) {
+    /**
+     * The same in free rectangles, each a web longer and wider than the room in it; they are used up.
+     *
+     * @param row whether each box takes the full width of its rectangle
+     */
+    List<BoxPlacement> fill(FreeSpace free, boolean row, int[] wanted, int[] order, FitRule rule) {
         List<BoxPlacement> out = new ArrayList<>();
         for (int part : order) {
             int left = wanted[part];
-            while (left > 0 && put(part, free, rule, out)) {
+            while (left > 0 && put(part, free, row, rule, out)) {
                 left--;
             }
         }
@@ -42,7 +47,7 @@ final class BoxFiller {
         return web;
     }
 
-    private boolean put(int part, FreeSpace free, FitRule rule, List<BoxPlacement> out) {
+    private boolean put(int part, FreeSpace free, boolean row, FitRule rule, List<BoxPlacement> out) {
         List<Turn> turns = parts.get(part).turns();
         int bestTurn = -1;
         int bestFree = -1;
@@ -68,7 +73,7 @@ final class BoxFiller {
         int x = free.x(bestFree);
         int y = free.y(bestFree);
         out.add(new BoxPlacement(part, bestTurn, x, y));
-        free.use(x, y, turns.get(bestTurn).length() + web, turns.get(bestTurn).width() + web);
+        free.use(x, y, turns.get(bestTurn).length() + web, row ? free.width(bestFree) : turns.get(bestTurn).width() + web);
         return true;
     }
 

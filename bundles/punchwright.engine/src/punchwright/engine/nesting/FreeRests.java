@@ -25,6 +25,11 @@ final class FreeRests {
         this.gapMm = Math.max(job.margins().hitReachMm(), job.parts().stream().mapToDouble(NestPart::webMm).max().orElse(0));
     }
 
+    /** Least distance of a rest from a part. */
+    double gapMm() {
+        return gapMm;
+    }
+
     /** Rests of a sheet with parts in the given boxes (sheet coordinates), the largest first. */
     List<Bounds> of(SheetOffer sheet, List<Bounds> boxes) {
         List<Bounds> strips = strips(sheet, boxes.stream().mapToDouble(Bounds::maxX).max().orElse(0),

@@ -25,9 +25,7 @@ public final class LayoutFigures {
         JobCheck.check(Objects.requireNonNull(job, "job"));
         Stock stock = new Stock(job, new ArrayList<>());
         List<BoxPart> parts = job.parts().stream().map(BoxPart::of).toList();
-        double grown = parts.stream().filter(p -> p.part().want() == Want.MUST)
-                .mapToDouble(p -> p.part().quantity() * MaterialBound.grownPart(p)).sum();
-        double bound = stock.isEmpty() ? 0 : new MaterialBound(stock, parts).sheetAreaMm2(grown);
-        return new Assembly(job, stock, parts).measured(layouts, bound, 0, List.of());
+        LowerBounds bounds = LowerBounds.of(stock, parts);
+        return new Assembly(job, stock, parts).measured(layouts, bounds.mm2(), bounds.cost(), List.of());
     }
 }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Consumer;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 
@@ -40,23 +41,28 @@ final class MixedPlanner {
         this.single = new SinglePlanner(stock, parts, work);
     }
 
-    Proposal plan(long seed) {
+    /** The best found; {@code told} hears of each better one. */
+    Proposal plan(long seed, Consumer<Proposal> told) {
         Judged best = null;
         for (Recipe recipe : recipes()) {
             if (best == null || !work.spent(0.4)) {
-                best = better(best, judge(recipe));
+                best = better(best, judge(recipe), told);
             }
         }
         SplittableRandom random = new SplittableRandom(seed);
         while (!work.spent(0.5)) {
-            best = better(best, judge(changed(best.recipe, random)));
+            best = better(best, judge(changed(best.recipe, random)), told);
         }
         Proposal fewer = new SheetSaver(stock, parts, work).fewer(best.proposal, seed);
         return shrunk(Proposal.BEST.compare(fewer, best.proposal) < 0 ? fewer : best.proposal);
     }
 
-    private static Judged better(Judged a, Judged b) {
-        return a == null || Proposal.BEST.compare(b.proposal, a.proposal) < 0 ? b : a;
+    private static Judged better(Judged a, Judged b, Consumer<Proposal> told) {
+        boolean better = a == null || Proposal.BEST.compare(b.proposal, a.proposal) < 0;
+        if (better) {
+            told.accept(b.proposal);
+        }
+        return better ? b : a;
     }
 
     private List<Recipe> recipes() {
@@ -88,7 +94,8 @@ final class MixedPlanner {
     /** Each offer once in front, the others by price for the room; remnants before all, and once only by their price. */
     private List<int[]> offerOrders() {
         List<Integer> byPrice = new ArrayList<>(IntStream.range(0, stock.size()).boxed().toList());
-        byPrice.sort(Comparator.comparingDouble(i -> stock.offer(i).price() / stock.areaMm2(i)));
+        byPrice.sort(Comparator.comparingDouble(i -> (stock.offer(i).price() + stock.costs().job().costs().handlingPerSheet())
+                / stock.areaMm2(i)));
         List<int[]> orders = new ArrayList<>();
         for (int first : byPrice) {
             List<Integer> order = new ArrayList<>(byPrice);
@@ -173,7 +180,7 @@ final class MixedPlanner {
         return true;
     }
 
-    /** Moves whole layouts to cheaper sheets that still take all their parts. */
+    /** Moves whole layouts to sheets that cost less with the same parts, and packs them so that the rest is worth most. */
     private Proposal shrunk(Proposal best) {
         List<FilledSheet> sheets = new ArrayList<>(best.sheets());
         int[] onHand = stock.onHand();
@@ -197,24 +204,36 @@ final class MixedPlanner {
     private FilledSheet cheaper(FilledSheet sheet, int[] onHand) {
         int[] counts = sheet.counts(parts.size());
         FilledSheet best = sheet;
+        double least = Proposal.cost(sheet, stock, parts);
         for (int offer = 0; offer < stock.size(); offer++) {
-            if (onHand[offer] >= sheet.runs() && stock.offer(offer).price() < stock.offer(best.offer()).price()) {
-                List<BoxPlacement> boxes = fitAll(offer, counts, sheet.boxes().size());
-                best = boxes == null ? best : new FilledSheet(offer, boxes, sheet.runs());
+            boolean own = offer == sheet.offer() && stock.costs().dependOnRest();
+            boolean other = offer != sheet.offer() && onHand[offer] >= sheet.runs()
+                    && (stock.costs().dependOnRest() || stock.offer(offer).price() < stock.offer(best.offer()).price());
+            FilledSheet packed = own || other ? fitAll(offer, counts, sheet) : null;
+            if (packed != null && Proposal.cost(packed, stock, parts) < least - 1e-9) {
+                best = packed;
+                least = Proposal.cost(packed, stock, parts);
             }
         }
         return best;
     }
 
-    private List<BoxPlacement> fitAll(int offer, int[] counts, int boxes) {
+    /** All parts of a sheet on one of another offer, the cheapest way found; null where they do not fit. */
+    private FilledSheet fitAll(int offer, int[] counts, FilledSheet sheet) {
+        FilledSheet best = null;
         for (int[] order : partOrders()) {
             for (FitRule rule : FitRule.values()) {
                 List<BoxPlacement> filled = filler.fill(stock.region(offer), counts, order, rule);
-                if (filled.size() == boxes) {
-                    return filled;
+                if (filled.size() == sheet.boxes().size()) {
+                    FilledSheet packed = new FilledSheet(offer, filled, sheet.runs());
+                    if (!stock.costs().dependOnRest()) {
+                        return packed;
+                    }
+                    best = best == null || Proposal.cost(packed, stock, parts) < Proposal.cost(best, stock, parts) - 1e-9
+                            ? packed : best;
                 }
             }
         }
-        return null;
+        return best;
     }
 }

@@ -12,6 +12,9 @@ import punchwright.engine.nesting.boxes.Work;
 /** Entry point of the layout stage: parts of one material and thickness onto sheets in stock, at the least total cost. */
 public final class Nester {
 
+    /** Work for the area bound along bars. */
+    private static final long BAR_WORK = 300_000;
+
     private final NestingJob job;
     private final Watch watch;
     private final List<Finding> findings = new ArrayList<>();
@@ -66,51 +69,42 @@ public final class Nester {
                     job.limits().maxWidthMm(), job.limits().maxMassKg()));
             return new Nesting(List.of(), 0, 0, findings);
         }
-        return parts.isEmpty() ? new Nesting(List.of(), 0, 0, findings) : result(parts, sheets(parts));
+        return parts.isEmpty() ? new Nesting(List.of(), 0, 0, findings) : result(parts);
     }
 
-    private List<SpotSheet> sheets(List<BoxPart> parts) {
-        int[] wanted = parts.stream().mapToInt(p -> p.part().quantity()).toArray();
-        long limit = job.search().workLimit();
-        Work forBoxes = job.search().trueShapes() ? work.own(limit / 2) : work;
-        Proposal proposal = parts.size() == 1 ? new SinglePlanner(stock, parts, forBoxes).plan(0, wanted[0])
-                : new MixedPlanner(stock, parts, wanted, forBoxes).plan(job.search().seed());
-        if (parts.size() > 1 && forBoxes.spent(0.9)) {
-            findings.add(Finding.of(NestingReason.WORK_LIMIT, "layout", limit));
+    /** First what must be made, then what may be made where it pays, then fillers into the room left. */
+    private Nesting result(List<BoxPart> parts) {
+        Assembly assembly = new Assembly(job, stock, parts);
+        OrderPlanner planner = new OrderPlanner(job, stock, parts);
+        SpotCosts costs = new SpotCosts(stock, parts);
+        LowerBounds bounds = LowerBounds.of(stock, parts);
+        int[] must = parts.stream().mapToInt(p -> p.part().want() == Want.MUST ? p.part().quantity() : 0).toArray();
+        List<SpotSheet> sheets = planner.plan(must, work,
+                s -> watch.best(assembly.nesting(s, bounds.mm2(), bounds.cost(), List.of()), Math.min(1, work.share())));
+        LowerBounds better = bounds.along(new BarPlanner(stock, parts, work.own(BAR_WORK)), stock, parts, must,
+                planner.barBound());
+        if (planner.stopped()) {
+            findings.add(Finding.of(NestingReason.WORK_LIMIT, "layout", job.search().workLimit()));
         }
-        List<SpotSheet> boxes = SpotSheet.of(proposal, parts, stock);
-        watch.best(new Assembly(job, stock, parts).nesting(boxes, 0, 0, List.of()), Math.min(1, work.share()));
-        return job.search().trueShapes() && !rectangles(parts) ? byShape(parts, wanted, boxes) : boxes;
+        Work more = work.own(job.search().workLimit() / 2);
+        sheets = new MayPieces(planner, parts, costs, more).added(must, sheets);
+        sheets = new RoomFiller(stock, parts, costs, OrderPlanner.made(sheets, parts.size()), more).filled(sheets);
+        optional(parts, sheets);
+        return assembly.nesting(sheets, better.mm2(), better.cost(), findings);
     }
 
-    /** By true shapes where that is cheaper, or makes more of the pieces. */
-    private List<SpotSheet> byShape(List<BoxPart> parts, int[] wanted, List<SpotSheet> boxes) {
-        ShapePlanner planner = new ShapePlanner(stock, parts, work.own(job.search().workLimit() / 2), job.search().seed());
-        List<SpotSheet> shapes = parts.size() == 1 ? planner.single(wanted[0]) : planner.mixed(wanted);
-        int byBoxes = pieces(boxes);
-        int byShapes = pieces(shapes);
-        return byShapes > byBoxes || byShapes == byBoxes && price(shapes) < price(boxes) - 1e-9 ? shapes : boxes;
-    }
-
-    private static boolean rectangles(List<BoxPart> parts) {
-        return parts.stream().allMatch(p -> p.part().shape().outer().areaMm2()
-                > 0.98 * p.part().shape().bounds().width() * p.part().shape().bounds().height());
-    }
-
-    private static int pieces(List<SpotSheet> sheets) {
-        return sheets.stream().mapToInt(s -> s.runs() * s.spots().size()).sum();
-    }
-
-    private double price(List<SpotSheet> sheets) {
-        return sheets.stream().mapToDouble(s -> s.runs() * stock.offer(s.offer()).price()).sum();
-    }
-
-    private Nesting result(List<BoxPart> parts, List<SpotSheet> sheets) {
-        int[] missing = parts.stream().mapToInt(p -> p.part().quantity()).toArray();
-        sheets.forEach(s -> s.spots().forEach(spot -> missing[spot.part()] -= s.runs()));
-        double grown = parts.stream().mapToDouble(p -> p.part().quantity() * MaterialBound.grownPart(p)).sum();
+    /** Findings about pieces of each want. */
+    private void optional(List<BoxPart> parts, List<SpotSheet> sheets) {
+        int[] made = OrderPlanner.made(sheets, parts.size());
+        int[] missing = new int[made.length];
+        for (int p = 0; p < made.length; p++) {
+            NestPart part = parts.get(p).part();
+            if (part.want() == Want.MUST) {
+                missing[p] = part.quantity() - made[p];
+            } else {
+                findings.add(Finding.of(NestingReason.OPTIONAL_MADE, "part " + part.id(), part.id(), made[p], part.quantity()));
+            }
+        }
         findings.addAll(new StockFindings(stock, parts, job).shortages(missing));
-        double bound = new MaterialBound(stock, parts).sheetAreaMm2(grown);
-        return new Assembly(job, stock, parts).nesting(sheets, bound, 0, findings);
     }
 }

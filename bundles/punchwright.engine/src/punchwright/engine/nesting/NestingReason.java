@@ -23,7 +23,11 @@ public enum NestingReason implements Reason {
     /** The search stopped at the work limit. */
     WORK_LIMIT(Severity.NOTE),
     /** A rest of a sheet that is large enough to keep. */
-    REMNANT_LEFT(Severity.NOTE);
+    REMNANT_LEFT(Severity.NOTE),
+    /** How many pieces are made of a part that need not be made. */
+    OPTIONAL_MADE(Severity.NOTE),
+    /** A part that need not be made fits on no sheet at any allowed angle. */
+    OPTIONAL_TOO_LARGE(Severity.NOTE);
 
     private final Severity severity;
 

@@ -90,7 +90,7 @@ final class ShapePlanner {
 
     /** Several parts: filled by outlines; then sheets are emptied into gaps of the others, as long as all their parts fit. */
     List<SpotSheet> mixed(int[] wanted) {
-        Work forFilling = new Work(Math.max(1, work.left() * 3 / 4));
+        Work forFilling = work.own(work.left() * 3 / 4);
         ShapePlan plan = new MixedShapes(stock, parts, wanted, book, forFilling, seed).plan();
         work.add(forFilling.done());
         List<SpotSheet> filled = plan.sheets().stream().map(f -> new SpotSheet(f.offer(),

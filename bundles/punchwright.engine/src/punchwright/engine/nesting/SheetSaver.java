@@ -41,7 +41,7 @@ final class SheetSaver {
     private List<FilledSheet> fewer(int offer, List<FilledSheet> group, long seed) {
         int count = group.stream().mapToInt(FilledSheet::runs).sum();
         int pieces = group.stream().mapToInt(s -> s.runs() * s.boxes().size()).sum();
-        if (count < 2 || pieces > MOST_PIECES) {
+        if (count < 2 || pieces > MOST_PIECES || stock.region(offer).row()) {
             return group;
         }
         int[] partOf = new int[pieces];
@@ -50,7 +50,7 @@ final class SheetSaver {
         int length = stock.region(offer).length() + web;
         int width = stock.region(offer).width() + web;
         int bound = Math.max(1, BinBound.of(boxes, length, width));
-        Work own = new Work(Math.max(0, (long) (work.left() * 0.8)));
+        Work own = work.own((long) (work.left() * 0.8));
         List<Bin> found = bound < count ? BinSearch.fewer(boxes, start, length, width, bound, own, seed) : start;
         work.add(own.done());
         return found.size() < count ? sheets(offer, found, partOf) : group;

@@ -1,13 +1,19 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.nesting;
 
-import punchwright.engine.nesting.boxes.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
+import punchwright.engine.nesting.boxes.Work;
+
 /** One part, any quantity: the block pattern of each offer and the cheapest mix of sheets. */
 final class SinglePlanner {
+
+    private static final Comparator<BoxPlacement> BY_X = Comparator.comparingInt(BoxPlacement::x)
+            .thenComparingInt(BoxPlacement::y);
+    private static final Comparator<BoxPlacement> BY_Y = Comparator.comparingInt(BoxPlacement::y)
+            .thenComparingInt(BoxPlacement::x);
 
     private final Stock stock;
     private final List<BoxPart> parts;
@@ -23,11 +29,14 @@ final class SinglePlanner {
     Proposal plan(int part, int quantity) {
         List<List<BoxPlacement>> patterns = patterns(part);
         int[] capacity = patterns.stream().mapToInt(List::size).toArray();
-        int[] sheets = new StockCover(capacity, stock).sheets(quantity);
+        StockCover cover = new StockCover(capacity, stock, i -> cost(i, patterns.get(i)));
+        StockCover.Cover sheets = stock.costs().dependOnRest()
+                ? cover.cheapest(quantity, (i, k) -> cost(i, some(i, patterns.get(i), k)))
+                : new StockCover.Cover(cover.sheets(quantity), -1);
         List<FilledSheet> filled = new ArrayList<>();
         int left = quantity;
-        for (int offer : order(capacity)) {
-            left = use(offer, sheets[offer], left, patterns.get(offer), filled);
+        for (int offer : order(capacity, sheets.last())) {
+            left = use(offer, sheets.sheets()[offer], left, patterns.get(offer), filled);
         }
         int[] missing = new int[parts.size()];
         missing[part] = left;
@@ -44,24 +53,42 @@ final class SinglePlanner {
         return patterns;
     }
 
-    /** Remnants first, then from the smallest sheet up, so that the rest stays on the largest. */
-    private List<Integer> order(int[] capacity) {
+    private double cost(int offer, List<BoxPlacement> boxes) {
+        return Proposal.cost(new FilledSheet(offer, boxes, 1), stock, parts);
+    }
+
+    /** So many pieces of a pattern, from the end or from the side of the clamps, whichever leaves the rest of more value. */
+    private List<BoxPlacement> some(int offer, List<BoxPlacement> pattern, int pieces) {
+        if (pieces >= pattern.size()) {
+            return pattern;
+        }
+        List<BoxPlacement> byX = pattern.stream().sorted(BY_X).limit(pieces).toList();
+        if (!stock.costs().dependOnRest()) {
+            return byX;
+        }
+        List<BoxPlacement> byY = pattern.stream().sorted(BY_Y).limit(pieces).toList();
+        return cost(offer, byY) < cost(offer, byX) - 1e-9 ? byY : byX;
+    }
+
+    /** Remnants first, then from the smallest sheet up, so that the rest stays on the largest; or on the one given. */
+    private List<Integer> order(int[] capacity, int last) {
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < capacity.length; i++) {
             order.add(i);
         }
-        order.sort(Comparator.<Integer, Boolean>comparing(i -> !stock.offer(i).remnant()).thenComparing(i -> capacity[i]));
+        order.sort(Comparator.<Integer, Boolean>comparing(i -> i == last).thenComparing(i -> !stock.offer(i).remnant())
+                .thenComparing(i -> capacity[i]));
         return order;
     }
 
-    private static int use(int offer, int sheets, int left, List<BoxPlacement> pattern, List<FilledSheet> filled) {
+    private int use(int offer, int sheets, int left, List<BoxPlacement> pattern, List<FilledSheet> filled) {
         int full = pattern.isEmpty() ? 0 : Math.min(sheets, left / pattern.size());
         int rest = left - full * pattern.size();
         if (full > 0) {
             filled.add(new FilledSheet(offer, pattern, full));
         }
         if (full < sheets && rest > 0 && !pattern.isEmpty()) {
-            filled.add(new FilledSheet(offer, pattern.subList(0, rest), 1));
+            filled.add(new FilledSheet(offer, some(offer, pattern, rest), 1));
             rest = 0;
         }
         return rest;

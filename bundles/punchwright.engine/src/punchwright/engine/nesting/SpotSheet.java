@@ -11,9 +11,9 @@ record SpotSheet(int offer, List<Spot> spots, int runs) {
         spots = List.copyOf(spots);
     }
 
-    static List<SpotSheet> of(Proposal proposal, List<BoxPart> parts, Stock stock) {
+    static List<SpotSheet> of(List<FilledSheet> sheets, List<BoxPart> parts, Stock stock) {
         List<SpotSheet> out = new ArrayList<>();
-        for (FilledSheet s : proposal.sheets()) {
+        for (FilledSheet s : sheets) {
             out.add(new SpotSheet(s.offer(), s.boxes().stream().map(b -> Spot.of(b, parts.get(b.part()), stock.region(s.offer())))
                     .toList(), s.runs()));
         }

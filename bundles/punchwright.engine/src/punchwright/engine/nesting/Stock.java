@@ -11,8 +11,10 @@ final class Stock {
 
     private final List<SheetOffer> offers = new ArrayList<>();
     private final List<Region> regions = new ArrayList<>();
+    private final SheetCosts costs;
 
     Stock(NestingJob job, List<Finding> findings) {
+        this.costs = new SheetCosts(job);
         for (SheetOffer offer : job.offers()) {
             Finding refusal = refusal(offer, job);
             if (refusal != null) {
@@ -59,13 +61,18 @@ final class Stock {
         return regions.get(i);
     }
 
+    /** What a sheet costs with parts on it. */
+    SheetCosts costs() {
+        return costs;
+    }
+
     /** Quantities on hand. */
     int[] onHand() {
         return offers.stream().mapToInt(SheetOffer::quantity).toArray();
     }
 
     double areaMm2(int i) {
-        return offers.get(i).lengthMm() * offers.get(i).widthMm();
+        return offers.get(i).areaMm2();
     }
 
     boolean takes(BoxPart part) {

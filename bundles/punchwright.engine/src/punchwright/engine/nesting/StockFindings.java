@@ -38,7 +38,8 @@ final class StockFindings {
         }
         double length = Ticks.mm(turn.length());
         double width = Ticks.mm(turn.width());
-        return Finding.of(NestingReason.PART_TOO_LARGE, "part " + part.part().id(), part.part().id(), length, width,
+        return Finding.of(part.part().want() == Want.MUST ? NestingReason.PART_TOO_LARGE : NestingReason.OPTIONAL_TOO_LARGE,
+                "part " + part.part().id(), part.part().id(), length, width,
                 Ticks.mm(room.length()), Ticks.mm(room.width()), length + 2 * job.margins().edgeMm(),
                 width + job.margins().edgeMm() + job.margins().belowMm());
     }

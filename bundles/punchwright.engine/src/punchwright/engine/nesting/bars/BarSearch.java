@@ -40,6 +40,11 @@ public final class BarSearch {
         return problem.everyPartFits() ? new BarSearch(problem, work).run() : null;
     }
 
+    /** Lower bound on the cost of any plan, by the linear program alone; minus infinity when the work is spent at once. */
+    public static double bound(BarProblem problem, Work work) {
+        return new Master(problem, Range.of(problem), work).solve(new LinkedHashSet<>(), Double.POSITIVE_INFINITY).bound();
+    }
+
     private BarPlan run() {
         open.add(new Branch(Range.of(problem), Double.NEGATIVE_INFINITY, 0));
         while (!open.isEmpty() && open.peek().bound < limit() && branches++ < MOST_BRANCHES && !work.spent()) {

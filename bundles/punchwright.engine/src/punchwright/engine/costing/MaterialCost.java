@@ -2,7 +2,6 @@
 package punchwright.engine.costing;
 
 import static punchwright.engine.costing.Formulas.div;
-import static punchwright.engine.costing.Formulas.ifGreater;
 import static punchwright.engine.costing.Formulas.max;
 import static punchwright.engine.costing.Formulas.mul;
 import static punchwright.engine.costing.Formulas.num;
@@ -17,10 +16,10 @@ import java.util.List;
 /**
  * Cost of the sheets of one material and thickness [money].
  *
- * <p>Formula: sheets * price - remnant credit - scrap credit. Remnant credit = remnant mass * mean price per kg * credit
- * share; scrap credit = (sheet mass - mass of the parts - remnant mass, not below 0) * scrap value per kg. Masses in kg. A
- * remnant that is used costs what its stock record says. Source: mass balance; the credit share is common practice, no
- * source.
+ * <p>Formula: sheets * price - remnant credit - scrap credit. Remnant credit = sum over the layouts of runs * remnant
+ * mass * price per kg of that sheet, times the credit share: the same figure as the layout stage's; scrap credit = (sheet
+ * mass - mass of the parts - remnant mass, not below 0) * scrap value per kg. Masses in kg. A remnant that is used costs what
+ * its stock record says. Source: mass balance; the credit share is common practice, no source.
  */
 final class MaterialCost {
 
@@ -32,6 +31,7 @@ final class MaterialCost {
         List<Expression> cost = new ArrayList<>();
         List<Expression> mass = new ArrayList<>();
         List<Expression> remnant = new ArrayList<>();
+        List<Expression> worth = new ArrayList<>();
         for (int i = 0; i < work.runs().size(); i++) {
             SheetRun run = work.runs().get(i);
             String stock = stock(c, run);
@@ -40,24 +40,32 @@ final class MaterialCost {
             cost.add(mul(runs, ref(CellNames.of(stock, "price"))));
             mass.add(mul(runs, ref(CellNames.of(stock, "mass"))));
             remnant.add(mul(runs, ref(c.own(scope, "S" + (i + 1), "remnant_mass"))));
+            worth.add(mul(runs, ref(remnantPrice(c, run, scope, "S" + (i + 1), stock))));
         }
         c.under("section.work", work.label());
         String sheets = c.formula(c.own(scope, "sheet_cost"), "j.sheet_cost", "$", sum(cost), "src.plan");
         String sheetMass = c.formula(c.own(scope, "sheet_mass"), "j.sheet_mass", "kg", sum(mass), "src.plan");
         String parts = c.formula(c.own(scope, "part_mass"), "j.part_mass", "kg", partMass, "src.plan");
         String kept = c.formula(c.own(scope, "remnant_mass"), "j.remnant_mass", "kg", sum(remnant), "src.plan");
-        return credits(c, work, scope, ref(sheets), ref(sheetMass), ref(parts), ref(kept));
+        return credits(c, work, scope, ref(sheets), ref(sheetMass), ref(parts), ref(kept), sum(worth));
     }
 
     private static String credits(CostContext c, SheetWork work, String scope, Expression cost, Expression mass, Expression parts,
-            Expression kept) {
+            Expression kept, Expression worth) {
         String scrapMass = c.formula(c.own(scope, "scrap_mass"), "j.scrap_mass", "kg", max(num(0), sub(mass, parts, kept)),
                 "src.mass");
         String remnantCredit = c.formula(c.own(scope, "remnant_credit"), "j.remnant_credit", "$",
-                ifGreater(mass, num(0), mul(div(cost, mass), kept, percent(ref("R_remnant_credit"))), num(0)), "src.practice");
+                mul(worth, percent(ref("R_remnant_credit"))), "src.practice");
         String scrapCredit = c.formula(c.own(scope, "scrap_credit"), "j.scrap_credit", "$",
                 mul(ref(scrapMass), ref(CellNames.of(c.word("Mat", work.materialId()), "scrap_value"))), "src.mass");
         return c.formula(c.own(scope, "material"), "j.material", "$", sub(cost, ref(remnantCredit), ref(scrapCredit)), "src.own");
+    }
+
+    /** Price by mass of the remnants of one sheet. */
+    private static String remnantPrice(CostContext c, SheetRun run, String scope, String layout, String stock) {
+        Expression perKg = run.massKg() > 0 ? div(ref(CellNames.of(stock, "price")), ref(CellNames.of(stock, "mass"))) : num(0);
+        return c.formula(c.own(scope, layout, "remnant_price"), "j.remnant_price", "$",
+                mul(ref(c.own(scope, layout, "remnant_mass")), perKg), "src.mass");
     }
 
     /** Price and mass of a stock item, once for all plans. */

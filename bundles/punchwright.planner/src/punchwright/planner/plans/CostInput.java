@@ -30,9 +30,6 @@ import punchwright.model.work.SecondaryWork;
 /** What the cost of a plan depends on, gathered from the engine's plan and from what the engineer keeps. */
 final class CostInput {
 
-    /** A remnant keeps its price by mass in full; the engineer's rates have no field for less yet. */
-    private static final double REMNANT_CREDIT_PERCENT = 100;
-
     private final PlanWriter.Origin origin;
     private final EnginePlan plan;
 
@@ -76,7 +73,7 @@ final class CostInput {
         Rates r = origin.library().getRates();
         return new ShopRates(r.getLabourPerHour(), r.getSetUpPerHour(), r.getProgrammingPerHour(), r.getSetUpBaseMinutes(),
                 r.getSetUpMinutesPerTool(), r.getProgrammingMinutes(), 1, r.getFirstPieceCheckMinutes(),
-                r.getConsumablesPerHour(), REMNANT_CREDIT_PERCENT, r.getScrapRatePercent(), r.getMaterialSurchargePercent(),
+                r.getConsumablesPerHour(), r.getRemnantValuePercent(), r.getScrapRatePercent(), r.getMaterialSurchargePercent(),
                 r.getProductionSurchargePercent(), r.getAdminSurchargePercent(), r.getSalesSurchargePercent(),
                 r.getProfitPercent());
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import punchwright.engine.costing.SheetRun;
 import punchwright.engine.costing.SheetWork;
 import punchwright.engine.costing.ToolPrice;
+import punchwright.engine.nesting.Remnant;
 import punchwright.engine.nesting.SheetOffer;
 import punchwright.engine.planning.SheetJob;
 import punchwright.engine.tooling.Tool;
@@ -51,12 +52,18 @@ final class SheetWorkInput {
 
     private List<SheetRun> runs() {
         List<SheetRun> runs = new ArrayList<>();
-        for (punchwright.engine.planning.SheetRun run : job.runs()) {
+        double kgPerMm2 = job.thicknessMm() * job.material().densityKgPerDm3() * 1e-6;
+        for (int i = 0; i < job.runs().size(); i++) {
+            int layout = i;
+            punchwright.engine.planning.SheetRun run = job.runs().get(i);
             SheetOffer sheet = run.layout().sheet();
-            double massKg = sheet.lengthMm() * sheet.widthMm() * job.thicknessMm() * job.material().densityKgPerDm3() * 1e-6;
+            double massKg = sheet.areaMm2() * kgPerMm2;
+            double remnantKg = kgPerMm2 * job.nesting().remnants().stream().filter(r -> r.layout() == layout)
+                    .mapToDouble(Remnant::areaMm2).sum();
             String label = Texts.number(sheet.lengthMm()) + " \u00d7 " + Texts.number(sheet.widthMm()) + " \u00d7 "
                     + Texts.number(job.thicknessMm());
-            runs.add(new SheetRun(sheet.id(), label, sheet.price(), massKg, run.timeline().totalS(), run.layout().runs(), 0));
+            runs.add(new SheetRun(sheet.id(), label, sheet.price(), massKg, run.timeline().totalS(), run.layout().runs(),
+                    remnantKg));
         }
         return runs;
     }

@@ -13,6 +13,7 @@ import punchwright.engine.feature.Pattern;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.press.Machine;
 import punchwright.engine.tooling.ToolShape;
+import punchwright.engine.tooling.ToolSize;
 
 /**
  * Cluster tools over the patterns found: rows and grids of several counts, punches standing at every opening or, where the web of
@@ -36,15 +37,15 @@ final class ClusterTools {
             Feature f = part.features().features().get(p.features().getFirst() - 1);
             if (f.kind() == FeatureKind.ROUND || f.kind() == FeatureKind.SQUARE || f.kind() == FeatureKind.RECTANGLE) {
                 shapes(p, f, part).stream().map(points -> draft(f, points)).filter(d -> Drafts.fits(d, machine))
-                        .sorted(Comparator.comparingInt((Draft d) -> -d.cluster().size()).thenComparing(Draft::id))
-                                .limit(MOST_EACH)
+                        .sorted(Comparator.comparingInt((ToolSize d) -> -d.cluster().size())
+                                .thenComparing(ToolSize::id)).limit(MOST_EACH)
                         .forEach(d -> drafts.add(d, part, machine));
             }
         }
     }
 
-    private static Draft draft(Feature f, List<Point> points) {
-        return new Draft(ToolShape.CLUSTER, f.lengthMm(), f.widthMm(), 0, 0, points, null);
+    private static ToolSize draft(Feature f, List<Point> points) {
+        return new ToolSize(ToolShape.CLUSTER, f.lengthMm(), f.widthMm(), 0, 0, points, null);
     }
 
     private static List<List<Point>> shapes(Pattern p, Feature f, BookPart part) {

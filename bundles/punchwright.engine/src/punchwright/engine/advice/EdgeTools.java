@@ -13,6 +13,7 @@ import punchwright.engine.press.Place;
 import punchwright.engine.press.SmallestFeature;
 import punchwright.engine.tooling.FeatureWays;
 import punchwright.engine.tooling.ToolShape;
+import punchwright.engine.tooling.ToolSize;
 import punchwright.engine.tooling.ToolingRules;
 
 /**
@@ -58,7 +59,7 @@ final class EdgeTools {
     }
 
     private void slitting(double length, double width, BookPart part, Machine machine) {
-        drafts.add(Draft.plain(length >= SLITTING_MM ? ToolShape.SLITTING : ToolShape.RECTANGLE, length, width, 0, 0), part,
+        drafts.add(ToolSize.plain(length >= SLITTING_MM ? ToolShape.SLITTING : ToolShape.RECTANGLE, length, width, 0, 0), part,
                 machine);
     }
 
@@ -89,7 +90,7 @@ final class EdgeTools {
         for (OutlineDetail d : part.features().details()) {
             double over = rules.overlapMm();
             switch (d.kind()) {
-                case CORNER_RADIUS -> drafts.add(Draft.plain(ToolShape.CORNER_RADIUS, 2 * d.radiusMm(), 2 * d.radiusMm(),
+                case CORNER_RADIUS -> drafts.add(ToolSize.plain(ToolShape.CORNER_RADIUS, 2 * d.radiusMm(), 2 * d.radiusMm(),
                         d.radiusMm(), 0), part, machine);
                 case CORNER_NOTCH -> rectangle(Math.ceil(d.lengthMm() + over), Math.ceil(d.depthMm() + over), part, machine);
                 case EDGE_NOTCH -> rectangle(d.lengthMm(), Math.ceil(d.depthMm() + over), part, machine);
@@ -101,7 +102,6 @@ final class EdgeTools {
     }
 
     private void rectangle(double a, double b, BookPart part, Machine machine) {
-        drafts.add(Draft.plain(a == b ? ToolShape.SQUARE : ToolShape.RECTANGLE, Math.max(a, b), Math.min(a, b), 0, 0), part,
-                machine);
+        drafts.add(ToolSize.sides(a, b), part, machine);
     }
 }

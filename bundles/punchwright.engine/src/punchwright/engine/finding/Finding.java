@@ -83,8 +83,15 @@ public record Finding(Reason reason, String subject, List<Object> arguments, Poi
         return text("message", locale);
     }
 
+    /** General advice is left out where computed ways say what to do. */
     public String remedy(Locale locale) {
-        return text("remedy", locale) + WayOut.sentence(waysOut, locale);
+        boolean told = !waysOut.isEmpty() && waysOut.stream().allMatch(WayOut::found);
+        return told ? nearest(locale) : (text("remedy", locale) + " " + nearest(locale)).strip();
+    }
+
+    /** The computed ways out as sentences of their own; empty where there are none. */
+    public String nearest(Locale locale) {
+        return WayOut.sentence(waysOut, locale);
     }
 
     private String text(String kind, Locale locale) {

@@ -72,11 +72,31 @@ final class Candidates {
         return held.isEmpty() ? on(feature, List.of(), List.of()) : held;
     }
 
+    /** Whether there is one at all for a single feature; an opening's hits stay inside it and harm nothing on the part. */
+    boolean any(Feature feature) {
+        if (feature.isOpening() && ways(scene(feature, memory.key(feature)), List.of()).any(List.of())) {
+            return true;
+        }
+        List<MicroJoint> keep = others(feature.number());
+        return ways(scene(feature, keep), keep).any(joints.getOrDefault(feature.number(), List.of()))
+                || ways(scene(feature, List.of()), List.of()).any(List.of());
+    }
+
     /** On the part; {@code keep}: joints of other edges. */
     private List<Candidate> on(Feature feature, List<MicroJoint> keep, List<Double> joints) {
-        WaysMemory.Scene scene = memory.scene(List.of(feature.number(), feature.kind(), feature.path().size(), keep), feature,
-                () -> guard);
-        return new Ways(job, tools, scene, time, keep).of(joints);
+        return ways(scene(feature, keep), keep).of(joints);
+    }
+
+    private Ways ways(WaysMemory.Scene scene, List<MicroJoint> keep) {
+        return new Ways(job, tools, scene, time, keep);
+    }
+
+    private WaysMemory.Scene scene(Feature feature, List<MicroJoint> keep) {
+        return memory.scene(List.of(feature.number(), feature.kind(), feature.path().size(), keep), feature, () -> guard);
+    }
+
+    private WaysMemory.Scene scene(Feature feature, String key) {
+        return memory.scene(key, feature, () -> sheetAround(feature));
     }
 
     /** The cluster's hits, or each opening by itself the same way. */
@@ -120,8 +140,7 @@ final class Candidates {
 
     /** As if there were nothing but the opening. */
     private List<Candidate> alone(Feature feature, String key) {
-        WaysMemory.Scene scene = memory.scene(key, feature, () -> sheetAround(feature));
-        return new Ways(job, tools, scene, time, List.of()).of(List.of());
+        return ways(scene(feature, key), List.of()).of(List.of());
     }
 
     private static PartGuard sheetAround(Feature feature) {

@@ -9,6 +9,7 @@ import java.util.Set;
 
 import punchwright.engine.feature.Feature;
 import punchwright.engine.finding.Finding;
+import punchwright.engine.finding.WayOut;
 import punchwright.engine.press.Machine;
 
 /**
@@ -41,7 +42,7 @@ final class PartWays {
         Machine m = job.machine();
         if (!job.thicknessFits()) {
             findings.add(Finding.of(ToolingReason.THICKNESS, "part " + job.features().part(), job.thicknessMm(), m.name(),
-                    m.minThicknessMm(), m.maxThicknessMm()).with(new NearestWay(job, limits.forbidden()).ofSheet()));
+                    m.minThicknessMm(), m.maxThicknessMm()).with(NearestWay.ofSheet(job)));
             return;
         }
         List<Unit> wanted = ClusterUnits.group(Unit.of(job.features()), limits.usable(), job.rules(), memory);
@@ -75,12 +76,19 @@ final class PartWays {
             return new OperationList(List.of(), 0, findings);
         }
         List<Finding> all = new ArrayList<>(findings);
+        List<WayOut> more = null;
         for (int i = 0; i < candidates.size(); i++) {
             if (chosen[i] < 0 && !candidates.get(i).isEmpty()) {
-                all.add(Finding.of(ToolingReason.ON_HAND, subject(units.get(i).feature()), candidates.get(i).size()));
+                more = more == null ? moreOnHand() : more;
+                all.add(Finding.of(ToolingReason.ON_HAND, subject(units.get(i).feature()), candidates.get(i).size()).with(more));
             }
         }
         return new OperationsOf(job, units, candidates, chosen, all).list(guard);
+    }
+
+    private List<WayOut> moreOnHand() {
+        return job.elsewhere().asked() ? MoreOnHand.of(candidates, new HitTime(job.machine(), weights).changeSeconds(), weights)
+                : List.of();
     }
 
     List<FeatureWays> comparison(int[] chosen) {

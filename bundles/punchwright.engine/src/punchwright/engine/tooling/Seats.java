@@ -33,6 +33,11 @@ final class Seats {
         return all.stream().filter(s -> diameterMm <= s.largestDiameterMm() + 1e-6 && forceN <= s.forceLimitN()).toList();
     }
 
+    /** What the strongest seat that takes the tool carries, with no more than the press has, N; 0 where none takes it. */
+    double strongestN(double diameterMm) {
+        return fitting(diameterMm, 0).stream().mapToDouble(s -> Math.min(s.forceLimitN(), machine.pressForceN())).max().orElse(0);
+    }
+
     /** Why no seat takes the tool; empty when one does. */
     Optional<Finding> refusal(String subject, double diameterMm, double forceN) {
         if (forceN > machine.pressForceN()) {

@@ -30,12 +30,19 @@ final class Selection {
     private final List<List<Candidate>> candidates;
     private final double changeSeconds;
     private final ChoiceWeights weights;
+    private final Map<String, Integer> onHand;
     private final TreeMap<String, Integer> setups = new TreeMap<>();
     private final List<Integer> limitOf = new ArrayList<>();
     private final List<Integer> limits = new ArrayList<>();
     private final Map<String, Integer> limitOfTool = new TreeMap<>();
 
     Selection(List<List<Candidate>> candidates, double changeSeconds, ChoiceWeights weights) {
+        this(candidates, changeSeconds, weights, Map.of());
+    }
+
+    /** {@code onHand}: numbers on hand, by tool, other than owned. */
+    Selection(List<List<Candidate>> candidates, double changeSeconds, ChoiceWeights weights, Map<String, Integer> onHand) {
+        this.onHand = onHand;
         this.candidates = candidates;
         this.changeSeconds = changeSeconds;
         this.weights = weights;
@@ -98,7 +105,7 @@ final class Selection {
             return known;
         }
         int limit = limitOfTool.computeIfAbsent(tool.id(), id -> {
-            limits.add(tool.onHand());
+            limits.add(onHand.getOrDefault(id, tool.onHand()));
             return limits.size() - 1;
         });
         setups.put(setup, setups.size());

@@ -81,7 +81,7 @@ final class ToolLimits {
         if (refusal == null || !refusal.isError() || !job.elsewhere().asked()) {
             return refusal;
         }
-        return withWays.computeIfAbsent(tool.id(), id -> refusal.with(new NearestWay(job, forbidden).ofTool(tool)));
+        return withWays.computeIfAbsent(tool.id(), id -> refusal.with(NearestWay.ofTool(new Trial(job, tool))));
     }
 
     /** The smallest turn of the part with which the tool can be set to the angle. */

@@ -19,11 +19,13 @@ public enum ToolingReason implements Reason {
     ACUTE_CORNER(Severity.ERROR),
     /** Edge between two inside corners shorter than any rectangular tool: mm, shortest side mm. */
     SHORT_EDGE(Severity.ERROR),
-    /** Every tool that cuts this edge would enter the part: x mm, y mm. */
+    /** Tools that would cut this edge cannot be set to its angle: degrees, x mm, y mm. */
+    EDGE_ANGLE(Severity.ERROR),
+    /** Every tool that cuts this edge would enter the part: x mm, y mm, room there mm, smallest side of a tool mm. */
     TIGHT(Severity.ERROR),
     /** Openings or edge touch or cross: web mm. */
     NO_WEB(Severity.ERROR),
-    /** Form without a tool: form's name. */
+    /** Form without a tool: form's name, the nearest tool of its kind owned. */
     NO_FORM_TOOL(Severity.ERROR),
     /** Form that does not pass on the machine: mm, clear mm, machine, 1 where downward. */
     FORM_STANDS(Severity.ERROR),

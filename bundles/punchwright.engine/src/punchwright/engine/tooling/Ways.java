@@ -60,6 +60,30 @@ final class Ways {
         return List.copyOf(all);
     }
 
+    /** Whether there is one at all, with as little work as that takes. */
+    boolean any(List<Double> joints) {
+        boolean form = feature.kind() == FeatureKind.FORM;
+        if (tools.stream().anyMatch(t -> !scene.oneHit(t, () -> form ? formed(t) : exact(t)).isEmpty())) {
+            return true;
+        }
+        return !form && (anyOutline(joints, 1) || anyOutline(joints, OutlineCutter.MOST));
+    }
+
+    private boolean anyOutline(List<Double> joints, int most) {
+        EdgePath path = EdgePath.of(feature, guard.shape());
+        List<List<Double>> planned = planned(path, joints);
+        for (WaysMemory.Cut cut : outlines.cuts(feature, path, planned, most)) {
+            if (!ofCut(cut, path, planned).isEmpty()) {
+                return true;
+            }
+        }
+        List<Candidate> held = new ArrayList<>();
+        if (most > 1 && heldByJoints()) {
+            addJointed(path, held);
+        }
+        return !held.isEmpty();
+    }
+
     private List<Candidate> formed(UsableTool t) {
         OptionalDouble angle = FormHits.fits(feature, t.tool(), job.rules().sizeToleranceMm())
                 ? AngleFit.angleDeg(t.tool(), t.turning(), feature.angleDeg()) : OptionalDouble.empty();
@@ -81,17 +105,30 @@ final class Ways {
 
     private void addOutlines(List<Double> joints, List<Candidate> all) {
         EdgePath path = EdgePath.of(feature, guard.shape());
+        List<List<Double>> planned = planned(path, joints);
+        for (WaysMemory.Cut cut : outlines.cuts(feature, path, planned, all.isEmpty() ? OutlineCutter.MOST : FEW)) {
+            all.addAll(ofCut(cut, path, planned));
+        }
+        if (heldByJoints()) {
+            addJointed(path, all);
+        }
+    }
+
+    private static List<List<Double>> planned(EdgePath path, List<Double> joints) {
         List<List<Double>> planned = new ArrayList<>();
         path.segments().forEach(s -> planned.add(List.of()));
         planned.set(0, joints);
-        for (WaysMemory.Cut cut : outlines.cuts(feature, path, planned, all.isEmpty() ? OutlineCutter.MOST : FEW)) {
-            List<UsableTool> fillers = feature.isOpening() ? fillers(cut.pieces()) : List.of();
-            all.addAll(cut.candidates(fillers, () -> feature.isOpening() ? opening(cut.pieces(), fillers)
-                    : made(cut.pieces(), microJoints(path, planned), Loose.NONE, why(cut.pieces()))));
-        }
-        if (feature.isOpening() && slugs().largestSideMm(Areas.of(feature.contour())) > fallsMm()) {
-            addJointed(path, all);
-        }
+        return planned;
+    }
+
+    private List<Candidate> ofCut(WaysMemory.Cut cut, EdgePath path, List<List<Double>> planned) {
+        List<UsableTool> fillers = feature.isOpening() ? fillers(cut.pieces()) : List.of();
+        return cut.candidates(fillers, () -> feature.isOpening() ? opening(cut.pieces(), fillers)
+                : made(cut.pieces(), microJoints(path, planned), Loose.NONE, why(cut.pieces())));
+    }
+
+    private boolean heldByJoints() {
+        return feature.isOpening() && slugs().largestSideMm(Areas.of(feature.contour())) > fallsMm();
     }
 
     private SlugCheck slugs() {

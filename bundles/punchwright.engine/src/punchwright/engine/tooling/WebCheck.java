@@ -46,6 +46,16 @@ final class WebCheck {
         return findings;
     }
 
+    /** Whether an opening drawn otherwise keeps the least web to all others and to the part's edge. */
+    static boolean leavesWebs(ToolingJob job, Feature was, Feature is) {
+        double least = WebRules.leastWebMm(job.thicknessMm());
+        Geometry line = Areas.of(is.contour());
+        return Areas.of(job.features().shape().outer()).getExteriorRing().distance(line) >= least - 1e-6
+                && job.features().features().stream().filter(f -> f.isOpening() && f.number() != was.number())
+                        .filter(f -> f.contour().bounds().grown(least).intersects(is.contour().bounds()))
+                        .noneMatch(f -> Areas.of(f.contour()).distance(line) < least - 1e-6);
+    }
+
     /** Whether some piece of the outer contour has its box near the opening. */
     private boolean near(int i, double least) {
         Bounds b = openings.get(i).contour().bounds().grown(least);

@@ -58,6 +58,12 @@ final class Shop {
                 t.hitsSinceGrind(), onHand, t.formHeightMm(), t.cluster(), t.freeContour());
     }
 
+    static Tool changed(Tool t, List<Double> clearances, ShearKind shear, double shearMm, int onHand, long hitsSinceGrind) {
+        return new Tool(t.id(), t.name(), t.shape(), t.lengthMm(), t.widthMm(), t.cornerRadiusMm(), t.freedom(),
+                t.fixedAngleDeg(), clearances, shear, shearMm, t.price(), t.grindsLeft(), t.grindCost(), t.hitsPerGrind(),
+                hitsSinceGrind, onHand, t.formHeightMm(), t.cluster(), t.freeContour());
+    }
+
     static List<Tool> tools() {
         return List.of(round(3), round(5), round(8), round(10), round(12), round(20), round(30), rectangle(5, 5),
                 rectangle(10, 10), rectangle(30, 30), rectangle(50, 5), rectangle(76, 5), rectangle(15, 3),

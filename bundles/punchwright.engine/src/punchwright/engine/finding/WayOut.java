@@ -38,9 +38,9 @@ public record WayOut(Kind kind, double value, String id, String name, List<Doubl
         /** A tool that is new or one more of it: number on hand. */
         NEW_TOOL,
         /**
-         * A tool that is not owned: its length or diameter, mm. Values: width mm (0 with one size), corner radius mm (0 sharp), set
-         * angle in degrees (0 free), total die clearance mm (0 for a form), force kN with reserve, per cent of what the strongest
-         * place that takes it carries.
+         * A tool that is not owned: its length or diameter, mm; the id is its shape. Values: width mm (0 with one size), corner
+         * radius mm (0 sharp), set angle in degrees (0 free), total die clearance mm (0 for a form), force kN with reserve, per
+         * cent of what the strongest place that takes it carries.
          */
         TOOL,
         /** More of a tool that is needed at several angles: number on hand. */

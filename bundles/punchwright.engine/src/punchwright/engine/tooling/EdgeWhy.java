@@ -14,7 +14,7 @@ import punchwright.engine.geometry.Arc;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Segment;
 
-/** Which segment of an edge no tool can cut, and why: its angle, a small inside radius, an acute corner, a short or a tight place. */
+/** Which segment of an edge no tool can cut, and why: angle, small inside radius, acute corner, a short or a tight place. */
 final class EdgeWhy {
 
     private static final double RIGHT_ANGLE_DEG = 90.5;

@@ -14,7 +14,7 @@ import punchwright.engine.geometry.Pose;
 import punchwright.engine.press.Machine;
 import punchwright.engine.press.Place;
 
-/** The tool that makes an opening or a form in one hit: its shape, size, corner radius and, where it cannot be turned, its angle. */
+/** The tool that makes an opening or a form in one hit: shape, size, corner radius and, where it cannot be turned, its angle. */
 public final class ExactTool {
 
     private ExactTool() {

@@ -19,9 +19,9 @@ import punchwright.engine.press.Place;
 import punchwright.engine.press.SmallestFeature;
 
 /**
- * Tools not owned that may make a feature, the likeliest first, each with the die that the sheet needs: the exact tool, a round one
- * for the smallest inside radius, rectangular ones for the shortest edge between two inside corners, a corner-radius tool, and
- * slitting tools by length. Only such as the sheet, machine and places take at all.
+ * Tools not owned that may make a feature, the likeliest first, each with the die that the sheet needs: the exact tool, a round
+ * one for the smallest inside radius, rectangular ones for the shortest edge between two inside corners, a corner-radius tool,
+ * and slitting tools by length. Only such as the sheet, machine and places take at all.
  */
 final class NewTools {
 

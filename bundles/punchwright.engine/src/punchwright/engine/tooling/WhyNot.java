@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import punchwright.engine.feature.Feature;
 import punchwright.engine.feature.FeatureKind;
@@ -69,7 +70,7 @@ final class WhyNot {
         }
         ExactHit exact = new ExactHit(job.rules());
         List<Tool> exactTools = job.tools().stream().filter(t -> exact.matches(feature, t)).toList();
-        Optional<Tool> refused = exactTools.stream().filter(t -> limits.refusal(t) != null).findFirst();
+        Optional<Tool> refused = nearestRefused(exactTools.stream());
         if (refused.isPresent()) {
             return about(refused.get(), subject, feature);
         }
@@ -98,7 +99,12 @@ final class WhyNot {
             case ROUND, SQUARE, RECTANGLE, SLITTING -> true;
             default -> false;
         }).sorted(Comparator.comparingDouble(ToolFootprint::cutLengthMm).thenComparing(Tool::id)).toList();
-        return cutters.stream().allMatch(t -> limits.refusal(t) != null) ? cutters.stream().findFirst() : Optional.empty();
+        return cutters.stream().allMatch(t -> limits.refusal(t) != null) ? nearestRefused(cutters.stream()) : Optional.empty();
+    }
+
+    /** The first of the refused tools; before it one that is forbidden and nothing else. */
+    private Optional<Tool> nearestRefused(Stream<Tool> tools) {
+        return tools.filter(t -> limits.refusal(t) != null).min(Comparator.comparing(t -> refusal(t).isError()));
     }
 
     private Why form(Feature feature, String subject) {
@@ -106,20 +112,26 @@ final class WhyNot {
             return new Why(Finding.at(feature.center(), ToolingReason.FORM_UNNAMED, subject, FeatureNames.what(feature),
                     feature.center().x(), feature.center().y()), null);
         }
-        return job.tools().stream().filter(t -> FormHits.fits(feature, t, job.rules().sizeToleranceMm()) && limits.refusal(t) != null).findFirst()
-                .map(t -> about(t, subject, feature)).orElseGet(() -> new Why(Finding.at(feature.center(),
-                        ToolingReason.NO_FORM_TOOL, subject, FeatureNames.what(feature), nearestForm(feature)), null));
+        Stream<Tool> fitting = job.tools().stream().filter(t -> FormHits.fits(feature, t, job.rules().sizeToleranceMm()));
+        return nearestRefused(fitting).map(t -> about(t, subject, feature)).orElseGet(() -> new Why(Finding.at(feature.center(),
+                ToolingReason.NO_FORM_TOOL, subject, FeatureNames.what(feature), nearestForm(feature)), null));
     }
 
-    /** A tool that the engineer forbids is no error by itself; a feature that stays unmade for it is. */
+    /** A tool that the engineer forbids is no error by itself; a feature that stays unmade for it is, if it could work here. */
     private Why about(Tool tool, String subject, Feature feature) {
-        Finding refusal = limits.refusal(tool);
+        Finding refusal = refusal(tool);
         if (!refusal.isError()) {
             return new Why(Finding.at(feature.center(), ToolingReason.NEEDS_FORBIDDEN, subject, refusal.subject(),
                     FeatureNames.what(feature)), tool);
         }
         return new Why(new Finding(refusal.reason(), subject + ", tool " + refusal.subject(), refusal.arguments(),
                 feature.center()), tool);
+    }
+
+    /** Why the tool is refused; that it is forbidden only where nothing else speaks against it. */
+    private Finding refusal(Tool tool) {
+        Finding refusal = limits.refusal(tool);
+        return refusal.isError() ? refusal : ToolCheck.refusal(job, tool).orElse(refusal);
     }
 
     /** The forming tool of the kind that is nearest in size, "-" for none. */

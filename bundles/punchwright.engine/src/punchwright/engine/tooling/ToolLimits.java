@@ -96,8 +96,8 @@ final class ToolLimits {
         double clearance = DieClearance.nearestMm(tool.clearancesTotalMm(), need);
         Optional<Finding> refusal = onHand(tool).or(() -> tool.shape().forms() ? Optional.empty() : cutting(tool, force, need,
                 clearance))
-                .or(() -> standing(tool)).or(() -> seats.refusal(tool.name(), ToolFootprint.circumscribedDiameterMm(tool), force * job.rules()
-                        .forceReserve()));
+                .or(() -> standing(tool)).or(() -> seats.refusal(tool.name(), ToolFootprint.circumscribedDiameterMm(tool), force
+                        * job.rules().forceReserve()));
         return refusal.map(f -> new WaysMemory.Sorted(null, f))
                 .orElseGet(() -> new WaysMemory.Sorted(usable(tool, force, need, clearance), null));
     }

@@ -37,7 +37,7 @@ final class BarPlanner {
 
     /** Whether no two parts fit side by side on any sheet. */
     boolean oneRow() {
-        return IntStream.range(0, stock.size()).allMatch(this::oneRow);
+        return parts.stream().noneMatch(stock::sits) && IntStream.range(0, stock.size()).allMatch(this::oneRow);
     }
 
     private boolean oneRow(int offer) {

@@ -19,11 +19,23 @@ final class BoxFiller {
         this.work = work;
     }
 
-    /** At most {@code wanted[part]} boxes of each part; the array stays as it is. */
-    List<BoxPlacement> fill(Region region, int[] wanted, int[] order, FitRule rule) {
-        return region.length() > 0 && region.width() > 0
-                ? fill(new FreeSpace().reset(region.length() + web, region.width() + web), region.row(), wanted, order, rule)
-                : List.of();
+    /** At most {@code wanted[part]} boxes of each part on an offer, one in its clamp strip where it may lie there. */
+    List<BoxPlacement> fill(Stock stock, int offer, int[] wanted, int[] order, FitRule rule) {
+        Region region = stock.region(offer);
+        FreeSpace free = new FreeSpace().reset(region.length() + web, region.width() + web);
+        for (int part : order) {
+            BoxPlacement seat = wanted[part] > 0 ? stock.seat(offer, parts.get(part), part) : null;
+            if (seat != null) {
+                Turn turn = parts.get(part).turns().get(seat.turn());
+                free.use(seat.x(), seat.y(), turn.length() + web, turn.width() + web);
+                int[] others = wanted.clone();
+                others[part]--;
+                List<BoxPlacement> out = new ArrayList<>(List.of(seat));
+                out.addAll(fill(free, region.row(), others, order, rule));
+                return out;
+            }
+        }
+        return region.length() > 0 && region.width() > 0 ? fill(free, region.row(), wanted, order, rule) : List.of();
     }
 
     /**

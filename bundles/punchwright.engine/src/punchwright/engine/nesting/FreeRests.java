@@ -52,11 +52,17 @@ final class FreeRests {
     private List<Bounds> kept(SheetOffer sheet, Bounds... rests) {
         List<Bounds> kept = new ArrayList<>();
         for (Bounds r : rests) {
-            if (r.width() > 0 && r.height() > 0 && job.costs().keeps(sheet, r.width(), r.height())) {
+            if (r.width() > 0 && r.height() > 0 && keeps(sheet, r.width(), r.height())) {
                 kept.add(r);
             }
         }
         return kept;
+    }
+
+    /** Large enough, and worth no less than as scrap. */
+    private boolean keeps(SheetOffer sheet, double lengthMm, double widthMm) {
+        return job.costs().keeps(sheet, lengthMm, widthMm)
+                && job.costs().remnantValue(sheet, 1) >= job.costs().scrapPerKg() * job.massPerMm2Kg() - 1e-15;
     }
 
     private List<Bounds> greedy(SheetOffer sheet, List<Bounds> boxes) {
@@ -86,7 +92,7 @@ final class FreeRests {
         for (int i = 0; i < free.size(); i++) {
             long a = (long) free.length(i) * free.width(i);
             boolean atEdge = free.x(i) + free.length(i) == length || free.y(i) + free.width(i) == width;
-            if (a > area && atEdge && job.costs().keeps(sheet, Ticks.mm(free.length(i)), Ticks.mm(free.width(i)))) {
+            if (a > area && atEdge && keeps(sheet, Ticks.mm(free.length(i)), Ticks.mm(free.width(i)))) {
                 best = i;
                 area = a;
             }

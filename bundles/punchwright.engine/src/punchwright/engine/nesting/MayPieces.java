@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package punchwright.engine.nesting;
 
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -21,12 +21,14 @@ final class MayPieces {
     }
 
     private final OrderPlanner planner;
+    private final Stock stock;
     private final List<BoxPart> parts;
     private final SpotCosts costs;
     private final Work work;
 
-    MayPieces(OrderPlanner planner, List<BoxPart> parts, SpotCosts costs, Work work) {
+    MayPieces(OrderPlanner planner, Stock stock, List<BoxPart> parts, SpotCosts costs, Work work) {
         this.planner = planner;
+        this.stock = stock;
         this.parts = parts;
         this.costs = costs;
         this.work = work;
@@ -36,10 +38,10 @@ final class MayPieces {
     List<SpotSheet> added(int[] must, List<SpotSheet> sheets) {
         List<Integer> may = IntStream.range(0, parts.size()).filter(p -> parts.get(p).part().want() == Want.MAY
                 && costs.worth(p) > 0).boxed().toList();
-        Tried none = new Tried(must, sheets, OrderPlanner.pieces(sheets), costs.net(sheets));
         if (may.isEmpty()) {
             return sheets;
         }
+        Tried none = judged(must, sheets);
         int trials = 2 + may.stream().mapToInt(p -> 2 + Integer.numberOfTrailingZeros(
                 Integer.highestOneBit(parts.get(p).part().quantity()))).sum();
         long share = Math.max(1, work.left() / trials);
@@ -72,11 +74,18 @@ final class MayPieces {
         Work own = work.own(limit);
         List<SpotSheet> sheets = planner.plan(wanted, own, s -> { });
         work.add(own.done());
+        return judged(wanted, sheets);
+    }
+
+    /** Room that the sheets leave is used before they are judged. */
+    private Tried judged(int[] wanted, List<SpotSheet> planned) {
+        List<SpotSheet> sheets = new RoomFiller(stock, parts, costs, EnumSet.of(Want.MAY),
+                OrderPlanner.made(planned, parts.size()), work).filled(planned);
         int must = 0;
         int[] made = OrderPlanner.made(sheets, parts.size());
         for (int p = 0; p < made.length; p++) {
             must += parts.get(p).part().want() == Want.MUST ? made[p] : 0;
         }
-        return new Tried(wanted, new ArrayList<>(sheets), must, costs.net(sheets));
+        return new Tried(wanted, sheets, must, costs.net(sheets));
     }
 }

@@ -140,7 +140,7 @@ final class MixedPlanner {
         for (int offer : recipe.offers) {
             boolean going = true;
             while (going && onHand[offer] > 0) {
-                going = use(offer, filler.fill(stock.region(offer), left, recipe.order, recipe.rule), left, onHand, sheets);
+                going = use(offer, filler.fill(stock, offer, left, recipe.order, recipe.rule), left, onHand, sheets);
             }
         }
         return new Judged(recipe, Proposal.of(sheets, left, stock, parts));
@@ -223,7 +223,7 @@ final class MixedPlanner {
         FilledSheet best = null;
         for (int[] order : partOrders()) {
             for (FitRule rule : FitRule.values()) {
-                List<BoxPlacement> filled = filler.fill(stock.region(offer), counts, order, rule);
+                List<BoxPlacement> filled = filler.fill(stock, offer, counts, order, rule);
                 if (filled.size() == sheet.boxes().size()) {
                     FilledSheet packed = new FilledSheet(offer, filled, sheet.runs());
                     if (!stock.costs().dependOnRest()) {

@@ -2,6 +2,7 @@
 package punchwright.engine.nesting;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -83,12 +84,15 @@ public final class Nester {
                 s -> watch.best(assembly.nesting(s, bounds.mm2(), bounds.cost(), List.of()), Math.min(1, work.share())));
         LowerBounds better = bounds.along(new BarPlanner(stock, parts, work.own(BAR_WORK)), stock, parts, must,
                 planner.barBound());
-        if (planner.stopped()) {
+        if (watch.cancelled()) {
+            findings.add(Finding.of(NestingReason.CANCELLED, "layout"));
+        } else if (planner.stopped()) {
             findings.add(Finding.of(NestingReason.WORK_LIMIT, "layout", job.search().workLimit()));
         }
         Work more = work.own(job.search().workLimit() / 2);
-        sheets = new MayPieces(planner, parts, costs, more).added(must, sheets);
-        sheets = new RoomFiller(stock, parts, costs, OrderPlanner.made(sheets, parts.size()), more).filled(sheets);
+        sheets = new MayPieces(planner, stock, parts, costs, more).added(must, sheets);
+        sheets = new RoomFiller(stock, parts, costs, EnumSet.of(Want.FILLER), OrderPlanner.made(sheets, parts.size()), more)
+                .filled(sheets);
         optional(parts, sheets);
         return assembly.nesting(sheets, better.mm2(), better.cost(), findings);
     }

@@ -22,6 +22,8 @@ public enum NestingReason implements Reason {
     SHEET_ALL_MARGIN(Severity.WARNING),
     /** The search stopped at the work limit. */
     WORK_LIMIT(Severity.NOTE),
+    /** Who waited stopped the search. */
+    CANCELLED(Severity.NOTE),
     /** A rest of a sheet that is large enough to keep. */
     REMNANT_LEFT(Severity.NOTE),
     /** How many pieces are made of a part that need not be made. */

@@ -52,7 +52,7 @@ final class OrderPlanner {
     }
 
     private List<SpotSheet> plan(List<BoxPart> some, int[] wanted, Work work, Consumer<List<SpotSheet>> better) {
-        boolean shapes = job.search().trueShapes() && !rectangles(some)
+        boolean shapes = job.search().trueShapes() && !rectangles(some) && some.stream().noneMatch(stock::sits)
                 && IntStream.range(0, stock.size()).noneMatch(i -> stock.region(i).row());
         Work forBoxes = shapes ? work.own(work.left() / 2) : work;
         List<SpotSheet> boxes = byBoxes(some, wanted, forBoxes, better);

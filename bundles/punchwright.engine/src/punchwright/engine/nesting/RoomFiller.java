@@ -4,6 +4,7 @@ package punchwright.engine.nesting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 import punchwright.engine.geometry.Bounds;
@@ -23,7 +24,8 @@ final class RoomFiller {
     private final BoxFiller filler;
     private final int[] left;
 
-    RoomFiller(Stock stock, List<BoxPart> parts, SpotCosts costs, int[] made, Work work) {
+    /** @param wants the kinds of optional pieces to add */
+    RoomFiller(Stock stock, List<BoxPart> parts, SpotCosts costs, Set<Want> wants, int[] made, Work work) {
         this.stock = stock;
         this.parts = parts;
         this.costs = costs;
@@ -32,7 +34,7 @@ final class RoomFiller {
         this.left = new int[parts.size()];
         for (int p = 0; p < left.length; p++) {
             NestPart part = parts.get(p).part();
-            boolean wanted = part.want() == Want.FILLER || part.want() == Want.MAY && costs.worth(p) > 0;
+            boolean wanted = wants.contains(part.want()) && (part.want() == Want.FILLER || costs.worth(p) > 0);
             left[p] = wanted ? Math.max(0, part.quantity() - made[p]) : 0;
         }
     }

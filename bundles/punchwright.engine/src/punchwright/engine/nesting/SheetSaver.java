@@ -41,7 +41,8 @@ final class SheetSaver {
     private List<FilledSheet> fewer(int offer, List<FilledSheet> group, long seed) {
         int count = group.stream().mapToInt(FilledSheet::runs).sum();
         int pieces = group.stream().mapToInt(s -> s.runs() * s.boxes().size()).sum();
-        if (count < 2 || pieces > MOST_PIECES || stock.region(offer).row()) {
+        boolean seated = group.stream().anyMatch(s -> s.boxes().stream().anyMatch(b -> b.y() < 0));
+        if (count < 2 || pieces > MOST_PIECES || stock.region(offer).row() || seated) {
             return group;
         }
         int[] partOf = new int[pieces];

@@ -48,9 +48,27 @@ final class SinglePlanner {
         List<List<BoxPlacement>> patterns = new ArrayList<>();
         BlockPattern pattern = new BlockPattern(part, parts.get(part), work);
         for (int i = 0; i < stock.size(); i++) {
-            patterns.add(pattern.fill(stock.region(i)));
+            List<BoxPlacement> plain = pattern.fill(stock.region(i));
+            List<BoxPlacement> seated = seated(part, i, pattern);
+            patterns.add(seated.size() > plain.size() ? seated : plain);
         }
         return patterns;
+    }
+
+    /** One piece in the clamp strip and the pattern above it; empty where none may lie there. */
+    private List<BoxPlacement> seated(int part, int offer, BlockPattern pattern) {
+        BoxPlacement seat = stock.seat(offer, parts.get(part), part);
+        if (seat == null) {
+            return List.of();
+        }
+        Region r = stock.region(offer);
+        int web = Ticks.of(parts.get(part).part().webMm());
+        int above = Math.max(0, seat.y() + parts.get(part).turns().get(seat.turn()).width() + web);
+        List<BoxPlacement> out = new ArrayList<>(List.of(seat));
+        for (BoxPlacement b : pattern.fill(new Region(r.xMm(), r.yMm(), r.length(), r.width() - above, r.row()))) {
+            out.add(new BoxPlacement(part, b.turn(), b.x(), b.y() + above));
+        }
+        return out;
     }
 
     private double cost(int offer, List<BoxPlacement> boxes) {

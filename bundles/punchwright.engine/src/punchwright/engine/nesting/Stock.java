@@ -12,9 +12,11 @@ final class Stock {
     private final List<SheetOffer> offers = new ArrayList<>();
     private final List<Region> regions = new ArrayList<>();
     private final SheetCosts costs;
+    private final Seats seats;
 
     Stock(NestingJob job, List<Finding> findings) {
         this.costs = new SheetCosts(job);
+        this.seats = new Seats(job, offers);
         for (SheetOffer offer : job.offers()) {
             Finding refusal = refusal(offer, job);
             if (refusal != null) {
@@ -38,7 +40,7 @@ final class Stock {
             return Finding.of(NestingReason.SHEET_HEAVY, "sheet " + offer.id(), offer.id(), mass, job.limits().maxMassKg());
         }
         Region region = Region.of(offer, job);
-        if (region.length() == 0 || region.width() == 0) {
+        if ((region.length() == 0 || region.width() == 0) && job.margins().clampZone() == ClampZone.NO_PART) {
             return Finding.of(NestingReason.SHEET_ALL_MARGIN, "sheet " + offer.id(), offer.id(), offer.lengthMm(),
                     offer.widthMm(), job.margins().edgeMm(), job.margins().clampStripMm());
         }
@@ -76,6 +78,22 @@ final class Stock {
     }
 
     boolean takes(BoxPart part) {
-        return regions.stream().anyMatch(part::fits);
+        return regions.stream().anyMatch(part::fits) || sits(part);
+    }
+
+    /** Whether a part may lie in the clamp strip of some sheet. */
+    boolean sits(BoxPart part) {
+        boolean sits = false;
+        for (int i = 0; i < offers.size(); i++) {
+            sits |= seats.turn(part, i) >= 0;
+        }
+        return sits;
+    }
+
+    /** The box of a part in the clamp strip of an offer, in its region's ticks; null where it may not lie there. */
+    BoxPlacement seat(int offer, BoxPart part, int number) {
+        int turn = seats.turn(part, offer);
+        Region r = regions.get(offer);
+        return turn < 0 ? null : new BoxPlacement(number, turn, -Ticks.of(r.xMm()), -Ticks.of(r.yMm()));
     }
 }

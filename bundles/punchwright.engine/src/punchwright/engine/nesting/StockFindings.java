@@ -91,7 +91,7 @@ final class StockFindings {
         int[] order = java.util.stream.IntStream.range(0, left.length).boxed()
                 .sorted(java.util.Comparator.comparingLong(p -> -parts.get(p).boxArea())).mapToInt(p -> p).toArray();
         int sheets = 0;
-        List<BoxPlacement> boxes = filler.fill(stock.region(offer), left, order, FitRule.SHORT_SIDE);
+        List<BoxPlacement> boxes = filler.fill(stock, offer, left, order, FitRule.SHORT_SIDE);
         while (!boxes.isEmpty()) {
             int[] counts = new FilledSheet(offer, boxes, 1).counts(left.length);
             int runs = Integer.MAX_VALUE;
@@ -102,7 +102,7 @@ final class StockFindings {
                 left[p] -= runs * counts[p];
             }
             sheets += runs;
-            boxes = filler.fill(stock.region(offer), left, order, FitRule.SHORT_SIDE);
+            boxes = filler.fill(stock, offer, left, order, FitRule.SHORT_SIDE);
         }
         return sheets;
     }

@@ -55,6 +55,38 @@ final class Jobs {
                 STEEL_1_5_KG_PER_MM2, 20_000, seed);
     }
 
+    /**
+     * The same with everything else: parts that may be made or fill up, value of remnants and scrap, handling, a part as long as
+     * a sheet where hits only are kept out of the clamp strip, bars, true shapes.
+     */
+    static NestingJob various(long seed) {
+        NestingJob plain = random(seed);
+        SplittableRandom r = new SplittableRandom(seed * 7919);
+        boolean bars = r.nextInt(4) == 0;
+        List<NestPart> parts = new ArrayList<>();
+        for (NestPart p : plain.parts()) {
+            Want want = Want.values()[r.nextInt(2) * r.nextInt(3)];
+            parts.add(new NestPart(p.id(), p.shape(), p.quantity(), p.anglesDeg(), p.webMm(), want, r.nextInt(3) * r.nextDouble(2)));
+        }
+        List<SheetOffer> offers = new ArrayList<>();
+        for (SheetOffer o : plain.offers()) {
+            boolean bar = bars && r.nextInt(3) > 0;
+            double width = bar ? r.nextInt(60, 400) : o.widthMm();
+            offers.add(new SheetOffer(o.id(), o.lengthMm(), width, o.price() * width / o.widthMm(), o.quantity(), o.remnant(), bar));
+        }
+        Margins m = plain.margins();
+        if (r.nextInt(4) == 0) {
+            m = new Margins(m.edgeMm(), m.clampStripMm(), ClampZone.NO_HIT, r.nextInt(0, 6));
+            SheetOffer o = offers.get(r.nextInt(offers.size()));
+            parts.add(part("long", o.lengthMm(), r.nextInt(3) == 0 ? o.widthMm() : r.nextInt(20, (int) o.widthMm()), 1 + r.nextInt(3),
+                    plain.parts().get(0).webMm(), 0.0));
+        }
+        NestingCosts costs = new NestingCosts(r.nextInt(2) * 0.4, r.nextInt(3) * 0.4, r.nextInt(300, 900), r.nextInt(100, 400),
+                r.nextInt(5), r.nextInt(2) * 1e-4);
+        SearchLimits search = new SearchLimits(r.nextInt(8) == 0 ? 40_000 : 15_000, seed, r.nextInt(8) == 0);
+        return new NestingJob(parts, offers, m, plain.limits(), plain.massPerMm2Kg(), costs, search);
+    }
+
     private static Shape shape(SplittableRandom r) {
         double a = r.nextDouble(15, 400);
         double b = r.nextDouble(15, 300);

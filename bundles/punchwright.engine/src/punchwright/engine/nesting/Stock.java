@@ -31,10 +31,12 @@ final class Stock {
     private static Finding refusal(SheetOffer offer, NestingJob job) {
         double mass = offer.lengthMm() * offer.widthMm() * job.massPerMm2Kg();
         if (offer.lengthMm() > job.limits().maxLengthMm()) {
-            return Finding.of(NestingReason.SHEET_LONG, "sheet " + offer.id(), offer.id(), offer.lengthMm(), job.limits().maxLengthMm());
+            return Finding.of(NestingReason.SHEET_LONG, "sheet " + offer.id(), offer.id(), offer.lengthMm(),
+                    job.limits().maxLengthMm());
         }
         if (offer.widthMm() > job.limits().maxWidthMm()) {
-            return Finding.of(NestingReason.SHEET_WIDE, "sheet " + offer.id(), offer.id(), offer.widthMm(), job.limits().maxWidthMm());
+            return Finding.of(NestingReason.SHEET_WIDE, "sheet " + offer.id(), offer.id(), offer.widthMm(),
+                    job.limits().maxWidthMm());
         }
         if (mass > job.limits().maxMassKg()) {
             return Finding.of(NestingReason.SHEET_HEAVY, "sheet " + offer.id(), offer.id(), mass, job.limits().maxMassKg());

@@ -66,20 +66,22 @@ final class Jobs {
         List<NestPart> parts = new ArrayList<>();
         for (NestPart p : plain.parts()) {
             Want want = Want.values()[r.nextInt(2) * r.nextInt(3)];
-            parts.add(new NestPart(p.id(), p.shape(), p.quantity(), p.anglesDeg(), p.webMm(), want, r.nextInt(3) * r.nextDouble(2)));
+            parts.add(new NestPart(p.id(), p.shape(), p.quantity(), p.anglesDeg(), p.webMm(), want,
+                    r.nextInt(3) * r.nextDouble(2)));
         }
         List<SheetOffer> offers = new ArrayList<>();
         for (SheetOffer o : plain.offers()) {
             boolean bar = bars && r.nextInt(3) > 0;
             double width = bar ? r.nextInt(60, 400) : o.widthMm();
-            offers.add(new SheetOffer(o.id(), o.lengthMm(), width, o.price() * width / o.widthMm(), o.quantity(), o.remnant(), bar));
+            offers.add(new SheetOffer(o.id(), o.lengthMm(), width, o.price() * width / o.widthMm(), o.quantity(),
+                    o.remnant(), bar));
         }
         Margins m = plain.margins();
         if (r.nextInt(4) == 0) {
             m = new Margins(m.edgeMm(), m.clampStripMm(), ClampZone.NO_HIT, r.nextInt(0, 6));
             SheetOffer o = offers.get(r.nextInt(offers.size()));
-            parts.add(part("long", o.lengthMm(), r.nextInt(3) == 0 ? o.widthMm() : r.nextInt(20, (int) o.widthMm()), 1 + r.nextInt(3),
-                    plain.parts().get(0).webMm(), 0.0));
+            parts.add(part("long", o.lengthMm(), r.nextInt(3) == 0 ? o.widthMm() : r.nextInt(20, (int) o.widthMm()),
+                    1 + r.nextInt(3), plain.parts().get(0).webMm(), 0.0));
         }
         NestingCosts costs = new NestingCosts(r.nextInt(2) * 0.4, r.nextInt(3) * 0.4, r.nextInt(300, 900), r.nextInt(100, 400),
                 r.nextInt(5), r.nextInt(2) * 1e-4);

@@ -41,8 +41,8 @@ class NestingCostTest {
     }
 
     /**
-     * Part of 400 x 1000. Small sheet of 1000 x 1000 at 50: rest of 600 x 1000 at 0.8 of 30 is 24, net 26. Large one of 2000 x 1000
-     * at 60: rest of 1600 x 1000 at 0.8 of 48 is 38.4, net 21.6: the dearer sheet is the cheaper one.
+     * Part of 400 x 1000. Small sheet of 1000 x 1000 at 50: rest of 600 x 1000 at 0.8 of 30 is 24, net 26. Large one of
+     * 2000 x 1000 at 60: rest of 1600 x 1000 at 0.8 of 48 is 38.4, net 21.6: the dearer sheet is the cheaper one.
      */
     @Test
     void valueOfTheRemnantDecides() {
@@ -67,7 +67,7 @@ class NestingCostTest {
         assertEquals(21.6, n.cost().total(), 1e-9);
     }
 
-    /** Two small sheets at 20 or one large at 45: without handling the small ones (40), at 10 a sheet the large one (55, not 60). */
+    /** Two small sheets at 20 or one large at 45: the small ones (40); with handling of 10 a sheet the large one (55, not 60). */
     @Test
     void handlingOfSheetsDecides() {
         List<NestPart> parts = List.of(part("A", 100, 100, 20, Want.MUST, 0));
@@ -108,7 +108,7 @@ class NestingCostTest {
         }
     }
 
-    /** 24 places on three sheets, 25 fillers wanted; a sheet of its own never. Beside a rest that is kept, none goes into the rest. */
+    /** Three parts leave room for 4 fillers on their sheet, and no sheet is taken for more; none goes into a rest that is kept. */
     @Test
     void fillersOnlyIntoRoomThatIsLeft() {
         List<NestPart> parts = List.of(part("A", 200, 100, 3, Want.MUST, 0), part("F", 100, 100, 25, Want.FILLER, 0));
@@ -149,8 +149,9 @@ class NestingCostTest {
         for (int i = 0; i < lengths.length; i++) {
             parts.add(new NestPart("P" + i, Jobs.rectangle(lengths[i] - 3, 50), demand[i], List.of(0.0, 180.0), 3));
         }
-        NestingJob job = new NestingJob(parts, List.of(new SheetOffer("B", 5617, 50, 12.5, 100, false, true)), new Margins(10, 80),
-                new SheetLimits(10_000, 3_000, 1_000), 1e-5, NestingCosts.SHEETS_ONLY, new SearchLimits(2_000_000, 1, false));
+        NestingJob job = new NestingJob(parts, List.of(new SheetOffer("B", 5617, 50, 12.5, 100, false, true)),
+                new Margins(10, 80), new SheetLimits(10_000, 3_000, 1_000), 1e-5, NestingCosts.SHEETS_ONLY,
+                new SearchLimits(2_000_000, 1, false));
         Nesting n = nest(job);
         assertEquals(73, n.layouts().stream().mapToInt(Layout::runs).sum());
         assertEquals(73 * 12.5, n.boundCost(), 1e-6);

@@ -57,7 +57,8 @@ class LayoutCheckTest {
 
     private static List<LayoutReason> on(Margins margins, SheetOffer sheet, Placement... placements) {
         List<Finding> findings = LayoutCheck.of(job(margins), new Layout(sheet, List.of(placements), 1));
-        findings.forEach(f -> assertFalse(f.message().isEmpty() || f.remedy().isEmpty() || f.message().contains("{"), f.message()));
+        findings.forEach(f -> assertFalse(f.message().isEmpty() || f.remedy().isEmpty() || f.message().contains("{"),
+                f.message()));
         return findings.stream().map(f -> (LayoutReason) f.reason()).toList();
     }
 
@@ -66,7 +67,8 @@ class LayoutCheckTest {
         assertEquals(List.of(), on(SHEET, at("A", 10, 80, 0), at("A", 218, 80, 0)));
         assertEquals(List.of(LayoutReason.WEB), on(SHEET, at("A", 10, 80, 0), at("A", 217.9, 80, 0)));
         assertEquals(List.of(LayoutReason.OVERLAP), on(SHEET, at("A", 10, 80, 0), at("A", 100, 120, 0)));
-        assertEquals(List.of(LayoutReason.OVERLAP), on(SHEET, at("A", 10, 80, 0), at("slim", 50, 100, 0)), "one inside the other");
+        assertEquals(List.of(LayoutReason.OVERLAP), on(SHEET, at("A", 10, 80, 0), at("slim", 50, 100, 0)),
+                "one inside the other");
         assertEquals(List.of(LayoutReason.EDGE), on(SHEET, at("A", 9.9, 80, 0)));
         assertEquals(List.of(LayoutReason.EDGE), on(SHEET, at("A", 10, 391, 0)));
         assertEquals(List.of(LayoutReason.OUTSIDE_SHEET), on(SHEET, at("A", 801, 80, 0)));

@@ -4,12 +4,15 @@ package punchwright.engine.nesting.shapes;
 import java.util.SplittableRandom;
 
 /**
- * The best place for one piece among the others: random samples over the rectangle and around the present place, then a
- * descent along random directions from the best few.
+ * The best place for one piece among the others: random samples over the rectangle, half of them where corners meet, and around
+ * the present place, then a descent along random directions from the best few.
  */
 final class PlaceSearch {
 
     private static final int KEPT = 3;
+
+    /** Of a hundred wide samples, those where corners meet: exact fits are hardly ever sampled otherwise. */
+    private static final int TOUCH = 50;
 
     private final Field field;
     private final SplittableRandom random;
@@ -50,11 +53,45 @@ final class PlaceSearch {
             int t = random.nextInt(piece.turns.length);
             Outline o = piece.turns[t];
             if (o.length() <= field.length && o.width() <= field.width) {
-                sample(i, t, -o.minX + random.nextDouble() * (field.length - o.length()),
-                        -o.minY + random.nextDouble() * (field.width - o.width()));
+                if (field.size() > 1 && random.nextInt(100) < TOUCH) {
+                    touch(i, t, o);
+                } else {
+                    sample(i, t, -o.minX + random.nextDouble() * (field.length - o.length()),
+                            -o.minY + random.nextDouble() * (field.width - o.width()));
+                }
             }
         }
         return refineKept(i, piece, most);
+    }
+
+    /** A place where corners meet: with one neighbour both ways, or level with two of them or a side of the rectangle. */
+    private void touch(int i, int t, Outline o) {
+        int a = random.nextInt(o.ax.length);
+        int j = other(i);
+        Outline f = field.pieces[j].turns[field.turn[j]];
+        int b = random.nextInt(f.ax.length);
+        double x = field.x[j] + f.ax[b] - o.ax[a];
+        double y = field.y[j] + f.ay[b] - o.ay[a];
+        switch (random.nextInt(8)) {
+            case 0 -> y = random.nextBoolean() ? -o.minY : field.width - o.maxY;
+            case 1 -> x = random.nextBoolean() ? -o.minX : field.length - o.maxX;
+            case 2, 3 -> {
+                int k = other(i);
+                Outline g = field.pieces[k].turns[field.turn[k]];
+                y = field.y[k] + g.ay[random.nextInt(g.ay.length)] - o.ay[random.nextInt(o.ay.length)];
+            }
+            default -> {
+                // both directions with the same corner
+            }
+        }
+        if (x >= -o.minX && x <= field.length - o.maxX && y >= -o.minY && y <= field.width - o.maxY) {
+            sample(i, t, x, y);
+        }
+    }
+
+    private int other(int i) {
+        int j = random.nextInt(field.size() - 1);
+        return j < i ? j : j + 1;
     }
 
     private boolean refineKept(int i, Piece piece, double most) {

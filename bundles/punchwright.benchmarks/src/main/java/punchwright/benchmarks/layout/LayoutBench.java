@@ -5,48 +5,79 @@ import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 
 /** The layout search on published instances. */
 public final class LayoutBench {
 
-    private static final class Sum {
-        private int instances;
-        private int valid;
-        private double ours;
-        private double bound;
-        private double best;
-        private double gap;
-        private int gaps;
-        private double seconds;
+    private final Options options;
+    private final PrintStream out;
+    private final PrintStream err;
+    private final ResultTable table;
+    private boolean failed;
+
+    private LayoutBench(Options options, PrintStream out, PrintStream err) {
+        this.options = options;
+        this.out = out;
+        this.err = err;
+        table = new ResultTable(options.turn());
     }
 
-    private LayoutBench() {
-    }
-
-    /** Runs; returns the exit code: 0, 1 when a result is not valid, 2 for wrong arguments or files. */
+    /** Runs; returns the exit code: 0, 1 when a result is not valid, 2 for wrong arguments, files or instances. */
     public static int run(List<String> arguments, PrintStream out, PrintStream err) {
-        Map<String, Sum> table = new LinkedHashMap<>();
         try {
-            Options options = Options.of(arguments);
-            for (Path path : options.paths()) {
-                for (Instance i : Instances.read(path)) {
-                    Instance.Outcome o = i.run(options.seconds(), options.seed(), options.turn());
-                    out.println(line(i, o));
-                    add(table.computeIfAbsent(i.group(), g -> new Sum()), o);
-                }
-            }
-        } catch (IllegalArgumentException | IOException e) {
-            err.println(e.getMessage());
+            return new LayoutBench(Options.of(arguments), out, err).run();
+        } catch (IllegalArgumentException e) {
+            err.println(e instanceof InvalidPathException ? "no path: " + e.getMessage() : e.getMessage());
             err.println(Options.USAGE);
             return 2;
         }
-        print(table, out);
-        return table.values().stream().allMatch(s -> s.valid == s.instances) ? 0 : 1;
+    }
+
+    private int run() {
+        for (Path path : options.paths()) {
+            List<Path> files;
+            try {
+                files = Instances.files(path);
+                if (files.isEmpty()) {
+                    fail(path + " holds no .json, .xml or .txt file");
+                }
+            } catch (IOException | java.io.UncheckedIOException e) {
+                fail(path + " cannot be listed: " + e.getMessage());
+                continue;
+            }
+            files.forEach(this::file);
+        }
+        table.print(out);
+        return !table.allValid() ? 1 : failed ? 2 : 0;
+    }
+
+    private void fail(String message) {
+        failed = true;
+        err.println(message.replaceAll("\\s*\\R\\s*", " "));
+    }
+
+    private void file(Path file) {
+        List<Instance> instances;
+        try {
+            instances = Instances.read(file);
+        } catch (IOException e) {
+            fail(e.getMessage());
+            return;
+        }
+        for (Instance i : instances) {
+            try {
+                Instance.Outcome o = i.run(options.seconds(), options.seed(), options.turn());
+                out.println(line(i, o));
+                table.add(i.group(), o);
+            } catch (IllegalArgumentException e) {
+                fail(file + ", " + i.name() + ": " + e.getMessage());
+            } catch (RuntimeException e) {
+                fail(file + ", " + i.name() + ": " + e);
+            }
+        }
     }
 
     /** Processor time of this thread: the same on a busy machine. */
@@ -75,25 +106,5 @@ public final class LayoutBench {
 
     private static double round(double v) {
         return Math.round(v * 1e4) / 1e4;
-    }
-
-    private static void add(Sum s, Instance.Outcome o) {
-        s.instances++;
-        s.valid += o.valid().isEmpty() ? 1 : 0;
-        s.ours += o.ours();
-        s.bound += o.bound();
-        s.seconds += o.seconds();
-        if (!Double.isNaN(o.best())) {
-            s.best += o.best();
-            s.gap += o.density() * (o.ours() / o.best() - 1);
-            s.gaps++;
-        }
-    }
-
-    private static void print(Map<String, Sum> table, PrintStream out) {
-        out.printf(Locale.ROOT, "%-14s %9s %6s %12s %12s %16s %9s%n", "group", "instances", "valid", "ours", "bound",
-                "points below best", "seconds");
-        table.forEach((group, s) -> out.printf(Locale.ROOT, "%-14s %9d %6d %12.2f %12.2f %17s %9.1f%n", group, s.instances,
-                s.valid, s.ours, s.bound, s.gaps == 0 ? "-" : String.format(Locale.ROOT, "%.2f", s.gap / s.gaps), s.seconds));
     }
 }

@@ -10,10 +10,12 @@ import org.openjdk.jmh.Main;
 import punchwright.benchmarks.advice.AdviceBench;
 import punchwright.benchmarks.feature.FeatureBench;
 import punchwright.benchmarks.choice.ChoiceBench;
+import punchwright.benchmarks.layout.DrawingSheets;
 import punchwright.benchmarks.layout.LayoutBench;
 
 /**
- * Starts the benchmarks. {@code layout} runs the layout search on published instances, {@code features} the recognition on
+ * Starts the benchmarks. {@code layout} runs the layout search on published instances, {@code layout
+ * --drawings} on parts of real drawings, {@code features} the recognition on
  * generated parts, {@code drawing [MB]} the reading of a large drawing here and with another reader, {@code advise} the purchase
  * advice on a seeded order book, {@code choice} the choice of tools on seeded shops; any other arguments are those of JMH (a name
  * pattern, {@code -f} forks, {@code -wi} and {@code -i} rounds).
@@ -24,6 +26,9 @@ public final class Bench {
     }
 
     public static void main(String[] arguments) throws IOException {
+        if (arguments.length > 1 && arguments[0].equals("layout") && arguments[1].equals("--drawings")) {
+            System.exit(DrawingSheets.run(Arrays.asList(arguments).subList(1, arguments.length), System.out, System.err));
+        }
         if (arguments.length > 0 && arguments[0].equals("layout")) {
             System.exit(LayoutBench.run(Arrays.asList(arguments).subList(1, arguments.length), System.out, System.err));
         }

@@ -71,6 +71,20 @@ final class Cluster {
         return maxY;
     }
 
+    /** Least and largest extent along a direction of length 1. */
+    double[] extent(double ux, double uy) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Member m : members) {
+            for (int i = 0; i < m.outline.ax.length; i++) {
+                double along = (m.x + m.outline.ax[i]) * ux + (m.y + m.outline.ay[i]) * uy;
+                least = Math.min(least, along);
+                most = Math.max(most, along);
+            }
+        }
+        return new double[] {least, most};
+    }
+
     double boxArea() {
         return (maxX - minX) * (maxY - minY);
     }

@@ -21,7 +21,7 @@ final class Contact {
     boolean clear(Cluster a, Cluster b, double dx, double dy) {
         for (int i = 0; i < a.size(); i++) {
             for (int j = 0; j < b.size(); j++) {
-                work.add(1);
+                work.add(1 + (a.outline(i).ax.length + b.outline(j).ax.length) / 64);
                 if (test.of(a.outline(i), a.x(i) + dx, a.y(i) + dy, b.outline(j), b.x(j), b.y(j), 1, 1, 0) > 0) {
                     return false;
                 }
@@ -32,13 +32,13 @@ final class Contact {
 
     /**
      * The least shift t, not below {@code least}, so that {@code a} at (dx + t ux, dy + t uy) is clear of {@code b} there and at
-     * every larger shift; (ux, uy) is an axis direction.
+     * every larger shift; (ux, uy) has length 1.
      */
     double outermost(Cluster a, Cluster b, double dx, double dy, double ux, double uy, double least) {
-        double far = ux != 0 ? (ux > 0 ? b.maxX() - a.minX() - dx : a.maxX() + dx - b.minX())
-                : uy > 0 ? b.maxY() - a.minY() - dy : a.maxY() + dy - b.minY();
-        if (far <= least) {
-            return least;
+        double far = Math.min(apart(a.minX() + dx, a.maxX() + dx, b.minX(), b.maxX(), ux),
+                apart(a.minY() + dy, a.maxY() + dy, b.minY(), b.maxY(), uy));
+        if (far <= least + precision) {
+            return Math.max(far, least);
         }
         double step = (far - least) / STEPS;
         double free = far;
@@ -51,6 +51,11 @@ final class Contact {
             return clear(a, b, dx + least * ux, dy + least * uy) ? least : bisect(a, b, dx, dy, ux, uy, least, free);
         }
         return bisect(a, b, dx, dy, ux, uy, hit, free);
+    }
+
+    /** The shift from which on two boxes are apart along one axis. */
+    private static double apart(double aMin, double aMax, double bMin, double bMax, double u) {
+        return Math.abs(u) < 1e-9 ? Double.POSITIVE_INFINITY : u > 0 ? (bMax - aMin) / u : (bMin - aMax) / u;
     }
 
     private double bisect(Cluster a, Cluster b, double dx, double dy, double ux, double uy, double from, double to) {

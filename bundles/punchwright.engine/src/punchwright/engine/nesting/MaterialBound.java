@@ -13,8 +13,9 @@ import punchwright.engine.geometry.Bounds;
  * cost.
  *
  * <p>Parts that keep a web g stay disjoint when each is grown by g/2 on all sides, and the grown parts lie in the usable
- * region grown by g/2. A part of area A grown by r covers at least (sqrt(A) + r sqrt(pi))^2 (Brunn-Minkowski inequality);
- * a rectangle without holes covers A + P r + pi r^2 with its perimeter P (Steiner formula). The bound is the least weight of
+ * region grown by g/2. A part whose outer contour holds the area A grown by r covers at least (sqrt(A) + r sqrt(pi))^2
+ * (Brunn-Minkowski inequality); a rectangle covers A + P r + pi r^2 with its perimeter P (Steiner formula); any other outline
+ * what its offset polygon covers, drawn inside the true one. The bound is the least weight of
  * whole sheets on hand whose grown regions together cover the grown parts.
  */
 final class MaterialBound {
@@ -47,13 +48,16 @@ final class MaterialBound {
         return l * w + 2 * r * (l + w) + Math.PI * r * r;
     }
 
-    /** Area that one part takes at least, with its half webs, in mm2. */
+    /** Area that one part takes at least, with its half webs and its openings, in mm2: no other part lies in those. */
     static double grownPart(BoxPart box) {
         double r = box.part().webMm() / 2;
-        double a = box.areaMm2();
+        double a = box.part().shape().outer().areaMm2();
         Bounds b = box.part().shape().bounds();
+        if (isRectangle(box)) {
+            return a + 2 * r * (b.width() + b.height()) + Math.PI * r * r;
+        }
         double side = Math.sqrt(a) + r * Math.sqrt(Math.PI);
-        return isRectangle(box) ? a + 2 * r * (b.width() + b.height()) + Math.PI * r * r : side * side;
+        return Math.max(side * side, GrownArea.atLeast(box.part().shape().outer(), r));
     }
 
     static boolean isRectangle(BoxPart box) {

@@ -176,7 +176,7 @@ final class MixedShapes {
         return out;
     }
 
-    /** Moves whole layouts to cheaper sheets that still take all their pieces. */
+    /** Moves whole layouts to sheets that still take all their pieces and cost less with what they leave. */
     private ShapePlan cheaper(ShapePlan plan) {
         List<ShapePlan.Filled> sheets = new ArrayList<>(plan.sheets());
         int[] onHand = stock.onHand();
@@ -194,14 +194,17 @@ final class MixedShapes {
     private ShapePlan.Filled cheaper(ShapePlan.Filled sheet, int[] onHand) {
         int[] counts = sheet.counts(parts.size());
         ShapePlan.Filled best = sheet;
+        double least = ShapePlan.cost(sheet, stock, parts, book);
         for (int offer = 0; offer < stock.size(); offer++) {
-            boolean worth = onHand[offer] >= sheet.runs() && stock.offer(offer).price() < stock.offer(best.offer()).price();
-            if (worth && area(sheet) <= new SheetFrame(stock, parts, book).room(offer)) {
+            boolean other = offer != sheet.offer() && onHand[offer] >= sheet.runs();
+            if (other && area(sheet) <= new SheetFrame(stock, parts, book).room(offer)) {
                 for (int[] order : orders.fixed()) {
                     SheetFill fill = filler.fill(offer, counts, order, TurnRule.RIGHT_END);
-                    if (fill.size() == Arrays.stream(counts).sum()) {
-                        best = new ShapePlan.Filled(offer, fill.laid(), sheet.runs());
-                        break;
+                    ShapePlan.Filled moved = new ShapePlan.Filled(offer, fill.laid(), sheet.runs());
+                    double cost = ShapePlan.cost(moved, stock, parts, book);
+                    if (fill.size() == Arrays.stream(counts).sum() && cost < least - 1e-9) {
+                        best = moved;
+                        least = cost;
                     }
                 }
             }

@@ -10,7 +10,7 @@ import punchwright.engine.nesting.boxes.Work;
 import punchwright.engine.nesting.shapes.Laid;
 import punchwright.engine.nesting.shapes.Lattice;
 import punchwright.engine.nesting.shapes.SheetGrow;
-import punchwright.engine.nesting.shapes.StripSearch;
+import punchwright.engine.nesting.shapes.TurnRule;
 
 /** Layouts by true shapes: interlocked patterns of one part, and parts of the emptiest sheet moved into gaps of the others. */
 final class ShapePlanner {
@@ -34,21 +34,34 @@ final class ShapePlanner {
         this.frame = new SheetFrame(stock, parts, book);
     }
 
-    /** One part: the cheapest mix of sheets with the better pattern, boxes or interlocked, on each offer. */
+    /** One part: the cheapest mix of sheets with the best pattern on each offer. */
     List<SpotSheet> single(int quantity) {
         Lattice lattice = new Lattice(book.piece(0), 1e-3, work);
-        SinglePlanner boxes = new SinglePlanner(stock, parts, work);
-        List<List<BoxPlacement>> blocks = boxes.patterns(0);
+        List<List<BoxPlacement>> blocks = new SinglePlanner(stock, parts, work).patterns(0);
+        ShapeFiller filler = new ShapeFiller(stock, frame, book, work);
         List<List<Spot>> patterns = new ArrayList<>();
         for (int i = 0; i < stock.size(); i++) {
-            List<Spot> shapes = spots(lattice.fill(frame.length(i), frame.width(i), Integer.MAX_VALUE), i);
             int offer = i;
             List<Spot> plain = blocks.get(i).stream().map(b -> Spot.of(b, parts.get(0), stock.region(offer))).toList();
-            List<Spot> better = shapes.size() > plain.size() ? shapes : plain;
-            patterns.add(better.size() > plain.size() || plain.size() <= MOST_SPOTS ? grown(better, i, quantity) : better);
+            List<Spot> better = stock.offer(i).bar() ? plain : better(plain, lattice, filler, i, quantity);
+            boolean grow = !stock.offer(i).bar() && (better.size() > plain.size() || plain.size() <= MOST_SPOTS);
+            patterns.add(grow ? grown(better, i, quantity) : better);
         }
         int[] sheets = new StockCover(patterns.stream().mapToInt(List::size).toArray(), stock).sheets(quantity);
         return use(patterns, sheets, quantity);
+    }
+
+    /** Boxes, the lattice with more pieces in the room that it leaves, or pieces placed one by one: what holds the most. */
+    private List<Spot> better(List<Spot> plain, Lattice lattice, ShapeFiller filler, int offer, int quantity) {
+        List<Laid> laid = lattice.fill(frame.length(offer), frame.width(offer), quantity).stream()
+                .map(p -> new Laid(0, p.turn(), p.x(), p.y())).toList();
+        List<Laid> best = List.of();
+        for (List<Laid> kept : List.of(laid, List.<Laid>of())) {
+            int[] more = {quantity - kept.size()};
+            List<Laid> filled = filler.fill(offer, kept, more, new int[] {0}, TurnRule.RIGHT_END).laid();
+            best = filled.size() > best.size() ? filled : best;
+        }
+        return best.size() > Math.min(quantity, plain.size()) ? best.stream().map(l -> frame.spot(l, offer)).toList() : plain;
     }
 
     private List<SpotSheet> use(List<List<Spot>> patterns, int[] sheets, int quantity) {
@@ -175,9 +188,5 @@ final class ShapePlanner {
             out.add(frame.spot(new Laid(kind, a.turn(), a.x(), a.y()), offer));
         }
         return out;
-    }
-
-    private List<Spot> spots(List<StripSearch.Placed> placed, int offer) {
-        return placed.stream().map(p -> frame.spot(new Laid(0, p.turn(), p.x(), p.y()), offer)).toList();
     }
 }

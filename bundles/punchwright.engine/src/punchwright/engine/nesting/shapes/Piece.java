@@ -52,6 +52,11 @@ public final class Piece {
         return turns[turn].maxX;
     }
 
+    /** Largest y about the reference point. */
+    public double maxY(int turn) {
+        return turns[turn].maxY;
+    }
+
     public double length(int turn) {
         return turns[turn].length();
     }

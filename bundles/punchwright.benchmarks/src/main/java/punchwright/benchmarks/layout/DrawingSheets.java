@@ -45,8 +45,8 @@ public final class DrawingSheets {
     private static final double EDGE_MM = 10;
     private static final double WEB_MM = 5;
     private static final double LEAST_MM = 10;
-    /** Trials: about 3 s of one core. */
-    private static final long WORK = 20_000_000;
+    /** Trials: about 5 s of one core. */
+    private static final long WORK = 60_000_000;
 
     private final PrintStream out;
     private int files;

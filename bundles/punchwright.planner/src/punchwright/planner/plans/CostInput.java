@@ -43,7 +43,8 @@ final class CostInput {
         List<punchwright.engine.costing.SheetWork> works = new ArrayList<>();
         for (SheetJob job : plan.jobs()) {
             PieceTimes times = new PieceTimes(job);
-            job.parts().forEach(p -> parts.add(part(p, job, works.size(), times)));
+            job.parts().stream().filter(p -> times.pieces(p.demand().id()) > 0)
+                    .forEach(p -> parts.add(part(p, job, works.size(), times)));
             works.add(new SheetWorkInput(origin, job).work());
         }
         return new CostJob(origin.order().getNumber() + " / " + origin.machine().getName(), origin.library().getCurrency(),
@@ -102,6 +103,7 @@ final class CostInput {
     private List<CostLine> lines() {
         Set<String> planned = plan.jobs().stream().flatMap(j -> j.parts().stream()).map(p -> p.demand().id())
                 .collect(Collectors.toSet());
-        return origin.order().getLines().stream().map(line -> new LineInput(line).costLine(planned)).toList();
+        return MadeLines.of(origin.order(), plan).entrySet().stream()
+                .map(made -> new LineInput(made.getKey()).costLine(made.getValue(), planned)).toList();
     }
 }

@@ -24,7 +24,8 @@ final class LineInput {
         this.line = line;
     }
 
-    CostLine costLine(Set<String> plannedParts) {
+    /** {@code quantity} of the line are made. */
+    CostLine costLine(int quantity, Set<String> plannedParts) {
         List<CostLine.Need> needs = new ArrayList<>();
         OrderReader.pieces(line, 1).forEach((part, pieces) -> {
             if (plannedParts.contains(part.getId())) {
@@ -36,7 +37,7 @@ final class LineInput {
         List<CostLine.Purchase> purchases = new ArrayList<>();
         bought.forEach((item, pieces) -> purchases
                 .add(new CostLine.Purchase(item.getId(), item.getNumber() + " " + item.getName(), item.getPrice(), pieces)));
-        return new CostLine(line.getId(), line.getItem().getNumber() + " " + line.getItem().getName(), line.getQuantity(),
+        return new CostLine(line.getId(), line.getItem().getNumber() + " " + line.getItem().getName(), quantity,
                 needs, purchases, joining, line.getLots());
     }
 

@@ -50,7 +50,7 @@ public final class OrderPlanning {
     private static void addCost(Plan plan, PlanWriter.Origin origin, EnginePlan engine) {
         CostJob job = new CostInput(origin, engine).job();
         CostSheet cost = OrderCost.calculate(job);
-        CostFigures.store(plan, job, cost, origin.order().getLines());
+        CostFigures.store(plan, job, cost, List.copyOf(MadeLines.of(origin.order(), engine).keySet()));
         cost.findings().forEach(f -> plan.getFindings().add(PlanWriter.finding(f)));
     }
 }

@@ -58,9 +58,13 @@ public record ArrangedSheet(NestingJob job, SheetOffer sheet, int runs, List<Pie
 
     /** Use, cost, remnants and bound. Pieces that are not ordered are left aside. */
     public Nesting figures() {
-        List<Placement> known = pieces.stream().filter(p -> part(p).isPresent()).map(p -> new Placement(p.partId(), p.pose()))
-                .toList();
-        return LayoutFigures.of(job, List.of(new Layout(sheet, known, runs)));
+        return LayoutFigures.of(job, List.of(orderedOnly()));
+    }
+
+    /** As the engine wants it, without pieces that are not ordered. */
+    public Layout orderedOnly() {
+        return new Layout(sheet, pieces.stream().filter(p -> part(p).isPresent()).map(p -> new Placement(p.partId(), p.pose()))
+                .toList(), runs);
     }
 
     /** What is wrong with it. */

@@ -7,6 +7,9 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.TabFolder;
+import org.eclipse.swt.widgets.TabItem;
 
 import punchwright.model.shop.Library;
 import punchwright.model.work.Order;
@@ -15,7 +18,9 @@ import punchwright.ui.editor.FileEditor;
 import punchwright.ui.form.ChildList;
 import punchwright.ui.form.Fields;
 import punchwright.ui.form.ObjectForm;
+import punchwright.ui.layout.LayoutsPage;
 import punchwright.ui.session.Session;
+import punchwright.ui.text.Texts;
 
 /** An order: what is wanted, and which machine makes it in what time at what cost. */
 public final class OrderEditor extends FileEditor {
@@ -25,10 +30,14 @@ public final class OrderEditor extends FileEditor {
 
     private ObjectForm form;
     private MachineChoice choice;
+    private LayoutsPage layouts;
+    private TabFolder pages;
 
     @Override
     protected void createContent(Composite parent) {
-        SashForm sash = new SashForm(parent, SWT.VERTICAL);
+        pages = new TabFolder(parent, SWT.TOP);
+        SashForm sash = new SashForm(pages, SWT.VERTICAL);
+        page("order.page", sash);
         String currency = Session.current().map(s -> s.workspace().library()).map(Library::getCurrency).orElse("");
         SashForm above = new SashForm(sash, SWT.HORIZONTAL);
         form = new ObjectForm(above,
@@ -43,6 +52,24 @@ public final class OrderEditor extends FileEditor {
         above.setWeights(45, 55);
         choice = new MachineChoice(sash, (Order) file().root(), getSite().getWorkbenchWindow());
         sash.setWeights(55, 45);
+        layouts = new LayoutsPage(pages, file(), (Order) file().root());
+        page("layouts.page", layouts);
+    }
+
+    private void page(String key, Control content) {
+        TabItem item = new TabItem(pages, SWT.NONE);
+        item.setText(Texts.of(key));
+        item.setControl(content);
+    }
+
+    /** The page of the layouts. */
+    public LayoutsPage layouts() {
+        return layouts;
+    }
+
+    /** Brings the layouts to the front. */
+    public void showLayouts() {
+        pages.setSelection(1);
     }
 
     /** The machines this order can be planned on. */

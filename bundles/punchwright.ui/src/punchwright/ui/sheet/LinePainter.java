@@ -44,12 +44,7 @@ final class LinePainter {
     }
 
     static int[] pixels(Viewport view, Outline line) {
-        int[] pixels = new int[line.xy().length];
-        for (int k = 0; k < pixels.length; k += 2) {
-            pixels[k] = view.px(line.xy()[k]);
-            pixels[k + 1] = view.py(line.xy()[k + 1]);
-        }
-        return pixels;
+        return view.pixels(line);
     }
 
     private boolean isSeen(double[] box) {

@@ -8,8 +8,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.events.KeyListener;
 import org.eclipse.swt.events.PaintEvent;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
@@ -18,7 +16,6 @@ import org.eclipse.swt.widgets.Event;
 
 import punchwright.ui.table.Accessibles;
 import punchwright.ui.theme.Ink;
-import punchwright.ui.theme.Inks;
 
 /**
  * The picture of a sheet: pan with the left button or the arrow keys, zoom with the wheel or + and -, 0 or Home shows all, a
@@ -33,7 +30,6 @@ public final class SheetCanvas extends Canvas {
     private static final int REST_MS = 60;
     private static final long SLOW_MS = 30;
     private static final int DRAG_FROM_PX = 3;
-    private static final int RING_PX = 12;
 
     private Scene scene = Scene.EMPTY;
     private Viewport view = new Viewport(1, 0, 0);
@@ -44,10 +40,9 @@ public final class SheetCanvas extends Canvas {
     private int selectedMark;
     private int selectedPiece;
 
-    private Image kept;
-    private Viewport keptView;
-    private long drawMs;
-    private boolean stale = true;
+    private final KeptPicture picture = new KeptPicture();
+    private SheetHand hand = SheetHand.NONE;
+    private boolean inHand;
 
     private Point pressed;
     private Viewport pressedView;
@@ -63,7 +58,7 @@ public final class SheetCanvas extends Canvas {
         super(parent, SWT.NO_BACKGROUND | SWT.DOUBLE_BUFFERED);
         Accessibles.name(this, name);
         addPaintListener(this::paint);
-        addDisposeListener(e -> forget());
+        addDisposeListener(e -> picture.forget());
         addListener(SWT.Resize, e -> resized());
         addListener(SWT.MouseWheel, this::wheel);
         addListener(SWT.MouseDown, this::down);
@@ -165,6 +160,11 @@ public final class SheetCanvas extends Canvas {
         moveTo(view.panned(size.x / 2 - view.px(x), size.y / 2 - view.py(y)));
     }
 
+    /** Gives the hand to something that takes it before the picture does. */
+    public void setHand(SheetHand other) {
+        hand = other;
+    }
+
     /** Called when the pointer moves over the paper. */
     public void onMove(Runnable what) {
         onMove = what;
@@ -197,7 +197,7 @@ public final class SheetCanvas extends Canvas {
 
     /** Milliseconds that the last full drawing took. */
     public long lastDrawMs() {
-        return drawMs;
+        return picture.drawMs();
     }
 
     /** Selects a hit by its number in the run and brings it into sight. */
@@ -250,14 +250,14 @@ public final class SheetCanvas extends Canvas {
     }
 
     private void refresh() {
-        stale = true;
+        picture.spoil();
         redraw();
     }
 
     private void moveTo(Viewport other) {
         view = other;
-        if (drawMs <= SLOW_MS) {
-            stale = true;
+        if (picture.drawMs() <= SLOW_MS) {
+            picture.spoil();
         } else {
             getDisplay().timerExec(REST_MS, () -> {
                 if (!isDisposed() && view == other) {
@@ -273,93 +273,17 @@ public final class SheetCanvas extends Canvas {
         if (window.isEmpty()) {
             return;
         }
-        if (stale || kept == null || !kept.getBounds().equals(window)) {
-            draw(window);
-        }
-        if (keptView.equals(view)) {
-            e.gc.drawImage(kept, 0, 0);
-        } else {
-            moved(e.gc, window);
-        }
-        emphasis(e.gc);
-        selection(e.gc);
+        picture.paint(e.gc, window, scene, view, shown, getFont());
+        hand.paint(e.gc, view);
+        SelectionPainter marked = new SelectionPainter(e.gc, scene, view);
+        marked.lines(emphasis);
+        marked.piece(selectedPiece);
+        marked.mark(selectedMark);
+        find(selected, marked::hit);
         if (isFocusControl()) {
             Pen.dotted(e.gc, Ink.ACCENT);
             e.gc.drawRectangle(1, 1, window.width - 3, window.height - 3);
         }
-    }
-
-    private void draw(Rectangle window) {
-        forget();
-        long start = System.nanoTime();
-        kept = new Image(getDisplay(), window.width, window.height);
-        GC gc = new GC(kept);
-        try {
-            gc.setFont(getFont());
-            new ScenePainter(scene, view, window, shown).draw(gc);
-        } finally {
-            gc.dispose();
-        }
-        keptView = view;
-        stale = false;
-        drawMs = (System.nanoTime() - start) / 1_000_000;
-    }
-
-    private void moved(GC gc, Rectangle window) {
-        gc.setBackground(Inks.of(Ink.PAPER));
-        gc.fillRectangle(window);
-        double factor = view.pxPerMm() / keptView.pxPerMm();
-        int x = view.px(keptView.left());
-        int y = view.py(keptView.top());
-        gc.setInterpolation(SWT.LOW);
-        gc.drawImage(kept, 0, 0, window.width, window.height, x, y, Math.max(1, (int) Math.round(window.width * factor)),
-                Math.max(1, (int) Math.round(window.height * factor)));
-    }
-
-    private void emphasis(GC gc) {
-        gc.setAntialias(SWT.ON);
-        for (double[] line : emphasis) {
-            int[] points = new int[line.length];
-            for (int k = 0; k < line.length; k += 2) {
-                points[k] = view.px(line[k]);
-                points[k + 1] = view.py(line[k + 1]);
-            }
-            Pen.thick(gc, Ink.ACCENT);
-            gc.setLineWidth(4);
-            gc.drawPolyline(points);
-        }
-    }
-
-    private void selection(GC gc) {
-        scene.parts().stream().filter(p -> p.number() == selectedPiece && selectedPiece > 0 && !p.contours().isEmpty())
-                .forEach(p -> {
-            Pen.thick(gc, Ink.ACCENT);
-            gc.setLineWidth(3);
-            gc.drawPolygon(LinePainter.pixels(view, p.contours().get(0)));
-        });
-        scene.marks().stream().filter(m -> m.number() == selectedMark && selectedMark > 0).forEach(m -> {
-            Pen.thick(gc, Ink.ACCENT);
-            gc.setLineWidth(3);
-            gc.drawOval(view.px(m.x()) - RING_PX, view.py(m.y()) - RING_PX, 2 * RING_PX, 2 * RING_PX);
-        });
-        find(selected, (group, i) -> {
-            gc.setAntialias(SWT.ON);
-            Outline outline = group.outline().placed(group.angle(i), group.x(i), group.y(i));
-            int[] line = new int[outline.xy().length];
-            for (int k = 0; k < line.length; k += 2) {
-                line[k] = view.px(outline.xy()[k]);
-                line[k + 1] = view.py(outline.xy()[k + 1]);
-            }
-            Pen.thick(gc, Ink.ACCENT);
-            gc.setLineWidth(3);
-            gc.drawPolygon(line);
-            int px = view.px(group.x(i));
-            int py = view.py(group.y(i));
-            int arm = Math.max(14, view.length(group.outline().radius()) + 8);
-            Pen.centre(gc, Ink.ACCENT);
-            gc.drawLine(px - arm, py, px + arm, py);
-            gc.drawLine(px, py - arm, px, py + arm);
-        });
     }
 
     private void find(int number, Seen what) {
@@ -376,13 +300,6 @@ public final class SheetCanvas extends Canvas {
         }
     }
 
-    private void forget() {
-        if (kept != null) {
-            kept.dispose();
-            kept = null;
-        }
-    }
-
     private void wheel(Event e) {
         fitted = false;
         moveTo(view.zoomed(e.count > 0 ? ZOOM_STEP : 1 / ZOOM_STEP, e.x, e.y));
@@ -391,7 +308,8 @@ public final class SheetCanvas extends Canvas {
 
     private void down(Event e) {
         setFocus();
-        if (e.button == 1 || e.button == 2) {
+        inHand = e.button == 1 && hand.down(view.x(e.x), view.y(e.y), e.stateMask);
+        if (!inHand && (e.button == 1 || e.button == 2)) {
             pressed = new Point(e.x, e.y);
             pressedView = view;
         }
@@ -400,7 +318,9 @@ public final class SheetCanvas extends Canvas {
     private void move(Event e) {
         pointerX = view.x(e.x);
         pointerY = view.y(e.y);
-        if (pressed != null && (dragged(e) || view != pressedView)) {
+        if (inHand) {
+            hand.drag(pointerX, pointerY, e.stateMask);
+        } else if (pressed != null && (dragged(e) || view != pressedView)) {
             setCursor(getDisplay().getSystemCursor(SWT.CURSOR_SIZEALL));
             fitted = false;
             moveTo(pressedView.panned(e.x - pressed.x, e.y - pressed.y));
@@ -415,6 +335,11 @@ public final class SheetCanvas extends Canvas {
     private void up(Event e) {
         pointerX = view.x(e.x);
         pointerY = view.y(e.y);
+        if (inHand) {
+            inHand = false;
+            hand.drop(pointerX, pointerY, e.stateMask);
+            return;
+        }
         boolean click = pressed != null && e.button == 1 && view == pressedView;
         pressed = null;
         setCursor(null);
@@ -446,6 +371,10 @@ public final class SheetCanvas extends Canvas {
     }
 
     private void key(KeyEvent e) {
+        if (hand.key(e.keyCode, e.stateMask)) {
+            e.doit = false;
+            return;
+        }
         switch (e.keyCode) {
             case SWT.ARROW_LEFT -> pan(STEP_PX, 0);
             case SWT.ARROW_RIGHT -> pan(-STEP_PX, 0);

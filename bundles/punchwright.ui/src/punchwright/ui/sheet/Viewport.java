@@ -37,6 +37,16 @@ public record Viewport(double pxPerMm, double left, double top) {
         return (int) Math.round((top - y) * pxPerMm);
     }
 
+    /** The points of an outline, x and y in turn. */
+    public int[] pixels(Outline line) {
+        int[] pixels = new int[line.xy().length];
+        for (int k = 0; k < pixels.length; k += 2) {
+            pixels[k] = px(line.xy()[k]);
+            pixels[k + 1] = py(line.xy()[k + 1]);
+        }
+        return pixels;
+    }
+
     /** x of a pixel column. */
     public double x(int px) {
         return left + px / pxPerMm;

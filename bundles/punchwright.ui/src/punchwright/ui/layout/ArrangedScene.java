@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.layout;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+import punchwright.engine.geometry.Shape;
+import punchwright.planner.layouts.ArrangedSheet;
+import punchwright.planner.layouts.Piece;
+import punchwright.planner.layouts.PieceProblem;
+import punchwright.ui.part.PartShapes;
+import punchwright.ui.sheet.Outline;
+import punchwright.ui.sheet.Scene;
+
+/** Makes the picture of an arranged sheet: pieces with their numbers, places of problems with theirs. */
+final class ArrangedScene {
+
+    private final Map<Shape, List<Outline>> outlines = new IdentityHashMap<>();
+    private final Function<String, String> labels;
+
+    /** {@code labels} says what people call the part of an id. */
+    ArrangedScene(Function<String, String> labels) {
+        this.labels = labels;
+    }
+
+    Scene of(ArrangedSheet sheet, List<PieceProblem> problems) {
+        List<Scene.Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < sheet.pieces().size(); i++) {
+            Piece piece = sheet.pieces().get(i);
+            pieces.add(Scene.Piece.of(i + 1, (i + 1) + " \u00b7 " + labels.apply(piece.partId()), contours(sheet, piece)));
+        }
+        List<Scene.Mark> marks = new ArrayList<>();
+        for (PieceProblem p : problems) {
+            p.finding().placeIfAny().ifPresent(at -> marks.add(new Scene.Mark(at.x(), at.y(), 0, problems.indexOf(p) + 1)));
+        }
+        return new Scene(sheet.sheet().lengthMm(), sheet.sheet().widthMm(), pieces, List.of(), List.of(), List.of(), marks);
+    }
+
+    /** Outer contour and openings of a piece where it lies; none for a part that is not ordered. */
+    List<Outline> contours(ArrangedSheet sheet, Piece piece) {
+        return sheet.part(piece).map(p -> outlines.computeIfAbsent(p.shape(), PartShapes::outlines)).orElse(List.of()).stream()
+                .map(o -> o.placed(piece.angleDeg(), piece.xMm(), piece.yMm())).toList();
+    }
+}

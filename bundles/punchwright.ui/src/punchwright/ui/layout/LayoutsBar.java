@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: EPL-2.0
+package punchwright.ui.layout;
+
+import java.util.List;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.layout.RowLayout;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+import punchwright.model.shop.Machine;
+import punchwright.ui.table.Accessibles;
+import punchwright.ui.text.Texts;
+import punchwright.ui.theme.Icons;
+
+/** The line above the layouts: machine, what the program does for them, and how far it is. */
+final class LayoutsBar extends Composite {
+
+    /** Identifier of the machine that was chosen last, for the next order that is opened. */
+    private static String last = "";
+
+    private final List<Machine> machines;
+    private final Combo machine;
+    private final Button layOut;
+    private final Button nest;
+    private final Button fill;
+    private final Button stop;
+    private final Label busy;
+
+    LayoutsBar(Composite parent, List<Machine> machines) {
+        super(parent, SWT.NONE);
+        this.machines = List.copyOf(machines);
+        RowLayout row = new RowLayout(SWT.HORIZONTAL);
+        row.center = true;
+        row.spacing = 8;
+        row.marginLeft = 8;
+        setLayout(row);
+        new Label(this, SWT.NONE).setText(Texts.of("operations.machine"));
+        machine = new Combo(this, SWT.READ_ONLY | SWT.DROP_DOWN);
+        Accessibles.name(machine, Texts.of("operations.machine"));
+        this.machines.forEach(m -> machine.add(String.valueOf(m.getName())));
+        machine.select(Math.max(0, this.machines.stream().map(Machine::getId).toList().indexOf(last)));
+        layOut = button("layouts.layOut", Icons.LAYOUT);
+        nest = button("layouts.nest", Icons.NEST);
+        fill = button("layouts.fill", Icons.FILL);
+        stop = button("layouts.stop", Icons.STOP);
+        stop.setEnabled(false);
+        busy = new Label(this, SWT.NONE);
+    }
+
+    private Button button(String key, Icons icon) {
+        Button button = new Button(this, SWT.PUSH);
+        button.setText(Texts.of(key));
+        button.setImage(icon.image());
+        button.setToolTipText(Texts.of(key + ".help"));
+        return button;
+    }
+
+    /** The machine chosen, or null. */
+    Machine machine() {
+        int index = machine.getSelectionIndex();
+        return index < 0 || index >= machines.size() ? null : machines.get(index);
+    }
+
+    void onMachine(Runnable what) {
+        machine.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> {
+            last = machine().getId();
+            what.run();
+        }));
+    }
+
+    /** Chooses a machine as a person does. */
+    void choose(Machine wanted) {
+        machine.select(machines.indexOf(wanted));
+        machine.notifyListeners(SWT.Selection, null);
+    }
+
+    void onAction(Runnable laidOut, Runnable nested, Runnable filled, Runnable stopped) {
+        layOut.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> laidOut.run()));
+        nest.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> nested.run()));
+        fill.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> filled.run()));
+        stop.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> stopped.run()));
+    }
+
+    /** Says what is going on, empty for nothing; {@code working} gives the stop button. */
+    void say(String words, boolean working) {
+        busy.setText(words);
+        stop.setEnabled(working);
+        busy.requestLayout();
+    }
+
+    /** Which buttons make sense: with a machine, with a sheet that is shown. */
+    void enable(boolean hasOrder, boolean hasSheet) {
+        layOut.setEnabled(hasOrder);
+        nest.setEnabled(hasSheet);
+        fill.setEnabled(hasSheet);
+    }
+}

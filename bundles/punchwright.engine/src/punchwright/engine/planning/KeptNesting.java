@@ -45,7 +45,8 @@ final class KeptNesting {
         Nesting all = LayoutFigures.of(job, layouts);
         List<Finding> findings = new ArrayList<>(made.findings().stream().filter(Finding::isError).toList());
         findings.addAll(all.findings());
-        return new Nesting(all.layouts(), all.remnants(), all.utilisation(), all.cost(), all.boundMm2(), all.boundCost(), findings);
+        return new Nesting(all.layouts(), all.remnants(), all.utilisation(), all.cost(), all.boundMm2(), all.boundCost(),
+                findings);
     }
 
     /** The sheet with all that is on hand of it. */

@@ -38,8 +38,8 @@ public final class KeptReader {
 
     /** One layout; its stock and parts must be there. */
     public static Layout layout(KeptLayout layout) {
-        return new Layout(StockReader.offer(layout.getStock()), layout.getPlacements().stream().map(KeptReader::placement).toList(),
-                layout.getRuns());
+        return new Layout(StockReader.offer(layout.getStock()),
+                layout.getPlacements().stream().map(KeptReader::placement).toList(), layout.getRuns());
     }
 
     private static Placement placement(KeptPlacement p) {

@@ -48,8 +48,8 @@ public final class OrderReader {
     public static Map<Part, Map<Want, Integer>> wanted(Order order) {
         Map<Part, Map<Want, Integer>> wanted = new LinkedHashMap<>();
         for (OrderLine line : order.getLines()) {
-            pieces(line, line.getQuantity()).forEach((part, pieces) -> wanted.computeIfAbsent(part, p -> new EnumMap<>(Want.class))
-                    .merge(line.getWant(), pieces, Integer::sum));
+            pieces(line, line.getQuantity()).forEach((part, pieces) -> wanted
+                    .computeIfAbsent(part, p -> new EnumMap<>(Want.class)).merge(line.getWant(), pieces, Integer::sum));
         }
         return wanted;
     }

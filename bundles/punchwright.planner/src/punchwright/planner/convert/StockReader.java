@@ -38,7 +38,8 @@ public final class StockReader {
         for (StockSheet s : stock) {
             if (s.getMaterial() != null && (s.isOrderable() || s.getQuantity() > 0)) {
                 materials.put(s.getMaterial().getId(), s.getMaterial());
-                groups.computeIfAbsent(new Key(s.getMaterial().getId(), s.getThicknessMm()), k -> new ArrayList<>()).add(offer(s));
+                groups.computeIfAbsent(new Key(s.getMaterial().getId(), s.getThicknessMm()), k -> new ArrayList<>())
+                        .add(offer(s));
             }
         }
         List<StockGroup> list = new ArrayList<>();

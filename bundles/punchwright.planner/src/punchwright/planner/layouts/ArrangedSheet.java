@@ -108,8 +108,9 @@ public record ArrangedSheet(NestingJob job, SheetOffer sheet, int runs, List<Pie
         Bounds before = box(piece);
         Piece turned = new Piece(piece.partId(), piece.xMm(), piece.yMm(), angle, piece.locked());
         Bounds after = box(turned);
-        return with(index, p -> turned.at(turned.xMm() + middle(before.minX(), before.maxX()) - middle(after.minX(), after.maxX()),
-                turned.yMm() + middle(before.minY(), before.maxY()) - middle(after.minY(), after.maxY())));
+        double dx = middle(before.minX(), before.maxX()) - middle(after.minX(), after.maxX());
+        double dy = middle(before.minY(), before.maxY()) - middle(after.minY(), after.maxY());
+        return with(index, p -> turned.at(turned.xMm() + dx, turned.yMm() + dy));
     }
 
     private static double middle(double a, double b) {

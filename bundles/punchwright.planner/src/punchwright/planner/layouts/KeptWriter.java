@@ -55,6 +55,23 @@ public final class KeptWriter {
         return sheets.job().parts().stream().mapToDouble(p -> p.webMm()).max().orElse(0);
     }
 
+    /** Whether two records hold the same parts at the same places of the same stock item. */
+    public static boolean lieAlike(KeptLayout a, KeptLayout b) {
+        if (a.getMachine() != b.getMachine() || a.getStock() != b.getStock()
+                || a.getPlacements().size() != b.getPlacements().size()) {
+            return false;
+        }
+        for (int i = 0; i < a.getPlacements().size(); i++) {
+            KeptPlacement p = a.getPlacements().get(i);
+            KeptPlacement q = b.getPlacements().get(i);
+            if (p.getPart() != q.getPart() || p.getXMm() != q.getXMm() || p.getYMm() != q.getYMm()
+                    || p.getAngleDeg() != q.getAngleDeg()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private Material material(String id) {
         return library.getMaterials().stream().filter(m -> m.getId().equals(id)).findFirst().orElse(null);
     }
@@ -68,7 +85,8 @@ public final class KeptWriter {
         return out;
     }
 
-    private String freeId() {
+    /** An identifier that no layout of the order has. */
+    public String freeId() {
         int number = 1;
         while (!taken.add("layout-" + number)) {
             number++;

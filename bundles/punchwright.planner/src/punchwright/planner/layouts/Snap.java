@@ -62,8 +62,9 @@ final class Snap {
         double size = alongX ? box.width() : box.height();
         double edge = sheet.job().margins().edgeMm();
         List<Double> stops = new ArrayList<>();
-        stops.add(alongX ? edge : sheet.sheet().bar() ? 0 : sheet.job().margins().belowMm());
-        stops.add((alongX ? sheet.sheet().lengthMm() : sheet.sheet().widthMm()) - (sheet.sheet().bar() && !alongX ? 0 : edge) - size);
+        boolean across = sheet.sheet().bar() && !alongX;
+        stops.add(across ? 0 : alongX ? edge : sheet.job().margins().belowMm());
+        stops.add((alongX ? sheet.sheet().lengthMm() : sheet.sheet().widthMm()) - (across ? 0 : edge) - size);
         for (int i = 0; i < sheet.pieces().size(); i++) {
             if (i != index) {
                 beside(sheet.box(sheet.pieces().get(i)), alongX, size, stops);

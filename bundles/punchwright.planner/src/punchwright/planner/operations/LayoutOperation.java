@@ -29,7 +29,7 @@ final class LayoutOperation implements ShopOperation {
 
     @Override
     public String summary() {
-        return "lay out an order on a machine, or on each that is in use, without a plan; tells stock, use, cost, bound, remnants";
+        return "lay out an order on a machine, or on each in use, without a plan; tells stock, use, cost, bound, remnants";
     }
 
     @Override
@@ -78,7 +78,8 @@ final class LayoutOperation implements ShopOperation {
             }
             return outcome(order, results, workspace.library().getCurrency());
         } catch (CancelledException e) {
-            return new Outcome(ExitCode.FINDINGS, List.of("cancelled before there was a layout"), List.of(), List.of(), List.of());
+            return new Outcome(ExitCode.FINDINGS, List.of("cancelled before there was a layout"), List.of(), List.of(),
+                    List.of());
         }
     }
 
@@ -91,26 +92,12 @@ final class LayoutOperation implements ShopOperation {
             }
             List<KeptLayout> before = List.copyOf(order.getLayouts());
             for (KeptLayout made : new KeptWriter(workspace.library(), order).write(result)) {
-                if (before.stream().noneMatch(b -> same(b, made))) {
+                if (before.stream().noneMatch(b -> KeptWriter.lieAlike(b, made))) {
                     order.getLayouts().add(made);
                 }
             }
         }
         workspace.save(order);
-    }
-
-    private static boolean same(KeptLayout a, KeptLayout b) {
-        if (a.getMachine() != b.getMachine() || a.getStock() != b.getStock() || a.getPlacements().size() != b.getPlacements().size()) {
-            return false;
-        }
-        for (int i = 0; i < a.getPlacements().size(); i++) {
-            if (a.getPlacements().get(i).getPart() != b.getPlacements().get(i).getPart()
-                    || a.getPlacements().get(i).getXMm() != b.getPlacements().get(i).getXMm()
-                    || a.getPlacements().get(i).getYMm() != b.getPlacements().get(i).getYMm()) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private static Outcome outcome(Order order, List<OrderLayouts.Result> results, String currency) {

@@ -32,7 +32,8 @@ final class LayoutTable {
 
     static List<String> of(String order, OrderLayouts.Result result, String currency) {
         LayoutTable table = new LayoutTable(result, currency);
-        table.line("order %s on %s%s", order, result.machine().getName(), result.complete() ? "" : ": not all of it can be laid out");
+        table.line("order %s on %s%s", order, result.machine().getName(),
+                result.complete() ? "" : ": not all of it can be laid out");
         result.sheets().stream().filter(s -> !s.nesting().layouts().isEmpty()).forEach(table::sheets);
         return table.lines;
     }
@@ -49,11 +50,13 @@ final class LayoutTable {
             line("      %s", parts(l));
         }
         NestingCost c = n.cost();
-        line("  %d sheets, use %.1f %%, %.1f m2; bound %.1f m2%s", n.layouts().stream().mapToInt(l -> l.runs()).sum(),
+        int sheets = n.layouts().stream().mapToInt(l -> l.runs()).sum();
+        line("  %d %s, use %.1f %%, %.1f m2; bound %.1f m2%s", sheets, sheets == 1 ? "sheet" : "sheets",
                 100 * n.utilisation(), n.sheetMm2() * 1e-6, n.boundMm2() * 1e-6, gap(n.areaGap(), n.boundMm2()));
-        line("  material %.2f less remnants %.2f less scrap %.2f plus handling %.2f = %.2f %s%s", c.material(), c.remnants(), c.scrap(),
-                c.handling() + c.machine(), c.total(), currency, n.boundCost() > 0 ? String.format(Locale.ROOT, "; bound %.2f%s",
-                        n.boundCost(), gap(n.costGap(), n.boundCost())) : "");
+        String bound = n.boundCost() > 0 ? String.format(Locale.ROOT, "; bound %.2f%s", n.boundCost(),
+                gap(n.costGap(), n.boundCost())) : "";
+        line("  material %.2f less remnants %.2f less scrap %.2f plus handling %.2f = %.2f %s%s", c.material(), c.remnants(),
+                c.scrap(), c.handling() + c.machine(), c.total(), currency, bound);
         stock(n).forEach((sheet, used) -> line("  stock %s: %d used%s", sheet.id(), used,
                 sheet.quantity() >= StockReader.AS_MANY_AS_NEEDED ? ", can be ordered" : " of " + sheet.quantity() + " on hand"));
     }

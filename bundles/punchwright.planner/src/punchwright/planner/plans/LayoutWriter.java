@@ -18,6 +18,7 @@ import punchwright.model.plan.Holding;
 import punchwright.model.plan.Layout;
 import punchwright.model.plan.Placement;
 import punchwright.model.plan.PlanFactory;
+import punchwright.model.plan.Remnant;
 import punchwright.model.plan.TimeCause;
 import punchwright.model.plan.TimeShare;
 import punchwright.model.plan.ToolUse;
@@ -57,6 +58,7 @@ final class LayoutWriter {
         Map<String, PartPlan> byId = new LinkedHashMap<>();
         job.parts().forEach(p -> byId.put(p.demand().id(), p));
         placements(run, byId);
+        job.nesting().remnants().stream().filter(r -> r.layout() == number - 1).forEach(this::remnant);
         run.holdings().holdings().forEach(this::holding);
         hits(run, byId);
         times(run);
@@ -94,6 +96,15 @@ final class LayoutWriter {
                 out.getMicroJoints().add(j);
             }
         }
+    }
+
+    private void remnant(punchwright.engine.nesting.Remnant r) {
+        Remnant remnant = FACTORY.createRemnant();
+        remnant.setXMm(r.xMm());
+        remnant.setYMm(r.yMm());
+        remnant.setLengthMm(r.lengthMm());
+        remnant.setWidthMm(r.widthMm());
+        out.getRemnants().add(remnant);
     }
 
     private void holding(punchwright.engine.holding.Holding h) {

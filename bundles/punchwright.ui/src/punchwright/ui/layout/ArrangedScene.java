@@ -30,13 +30,18 @@ final class ArrangedScene {
         List<Scene.Piece> pieces = new ArrayList<>();
         for (int i = 0; i < sheet.pieces().size(); i++) {
             Piece piece = sheet.pieces().get(i);
-            pieces.add(Scene.Piece.of(i + 1, (i + 1) + " \u00b7 " + labels.apply(piece.partId()), contours(sheet, piece)));
+            pieces.add(Scene.Piece.of(i + 1, label(i + 1, piece), contours(sheet, piece)));
         }
         List<Scene.Mark> marks = new ArrayList<>();
         for (PieceProblem p : problems) {
             p.finding().placeIfAny().ifPresent(at -> marks.add(new Scene.Mark(at.x(), at.y(), 0, problems.indexOf(p) + 1)));
         }
         return new Scene(sheet.sheet().lengthMm(), sheet.sheet().widthMm(), pieces, List.of(), List.of(), List.of(), marks);
+    }
+
+    /** What stands on a piece: its number and what people call its part. */
+    String label(int number, Piece piece) {
+        return number + " \u00b7 " + labels.apply(piece.partId());
     }
 
     /** Outer contour and openings of a piece where it lies; none for a part that is not ordered. */

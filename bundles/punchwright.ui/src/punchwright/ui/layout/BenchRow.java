@@ -32,7 +32,8 @@ public record BenchRow(int number, KeptLayout kept, ArrangedSheet sheet, Nesting
     }
 
     String material() {
-        return kept.getMaterial() == null ? "" : kept.getMaterial().getName() + ", " + Numbers.plain(kept.getThicknessMm()) + " mm";
+        return kept.getMaterial() == null ? ""
+                : kept.getMaterial().getName() + ", " + Numbers.plain(kept.getThicknessMm()) + " mm";
     }
 
     Double usePercent() {

@@ -28,7 +28,7 @@ import punchwright.planner.layouts.OrderLayouts;
 import punchwright.ui.session.Session;
 import punchwright.ui.text.Texts;
 
-/** What the program does for the layouts of a page, each beside the window: lay out, nest around, fill; and layouts as a whole. */
+/** What the program does for a page, each beside the window: lay out, nest around, fill; and layouts as a whole. */
 public final class LayoutActions {
 
     private final LayoutsPage page;
@@ -74,8 +74,8 @@ public final class LayoutActions {
     /** Webs, margins and stock of the order on the machine. */
     void readContext(Consumer<OrderLayouts.Result> then) {
         if (page.bar().machine() != null) {
-            context.orders(Texts.of("job.layoutInput", page.order().getNumber()), copy(), paths(), OrderLayouts.Options.INPUT_ONLY,
-                    result -> {
+            context.orders(Texts.of("job.layoutInput", page.order().getNumber()), copy(), paths(),
+                    OrderLayouts.Options.INPUT_ONLY, result -> {
                 if (!page.isDisposed()) {
                     then.accept(result);
                 }
@@ -107,28 +107,14 @@ public final class LayoutActions {
             page.bar().say(Texts.of("layouts.overtaken"), false);
             return;
         }
+        // layouts that stay come back as the program's own: they are known by where their pieces lie
         List<KeptLayout> made = new KeptWriter(LayoutsPage.library(), page.order()).write(own(result));
-        made.removeIf(m -> page.kept().stream().filter(LayoutActions::hasLocks).anyMatch(k -> same(k, m)));
+        made.removeIf(m -> page.kept().stream().filter(LayoutActions::hasLocks).anyMatch(k -> KeptWriter.lieAlike(k, m)));
         String trouble = result.findings().stream().filter(Finding::isError).findFirst().map(Finding::message).orElse("");
         page.bar().say(trouble, false);
         if (!made.isEmpty() || !gone.isEmpty() && trouble.isEmpty()) {
             page.replace(Texts.of("layouts.do.layOut"), gone, made);
         }
-    }
-
-    /** Layouts that were kept come back as the program's own: they are known by where their pieces lie. */
-    private static boolean same(KeptLayout a, KeptLayout b) {
-        if (a.getStock() != b.getStock() || a.getPlacements().size() != b.getPlacements().size()) {
-            return false;
-        }
-        for (int i = 0; i < a.getPlacements().size(); i++) {
-            KeptPlacement p = a.getPlacements().get(i);
-            KeptPlacement q = b.getPlacements().get(i);
-            if (p.getPart() != q.getPart() || p.getXMm() != q.getXMm() || p.getYMm() != q.getYMm()) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /** The result with the records of the window in the place of the job's copies. */
@@ -195,7 +181,7 @@ public final class LayoutActions {
         KeptLayout like = page.row() == null ? null : page.row().kept();
         KeptLayout made = WorkFactory.eINSTANCE.createKeptLayout();
         made.setMachine(page.bar().machine());
-        made.setId(freeId());
+        made.setId(new KeptWriter(LayoutsPage.library(), page.order()).freeId());
         if (like != null) {
             made.setMaterial(like.getMaterial());
             made.setThicknessMm(like.getThicknessMm());
@@ -214,18 +200,6 @@ public final class LayoutActions {
 
     private static StockSheet stock(String id) {
         return LayoutsPage.library().getStock().stream().filter(s -> s.getId().equals(id)).findFirst().orElse(null);
-    }
-
-    private String freeId() {
-        int number = 1;
-        while (taken("layout-" + number)) {
-            number++;
-        }
-        return "layout-" + number;
-    }
-
-    private boolean taken(String id) {
-        return page.order().getLayouts().stream().anyMatch(l -> id.equals(l.getId()));
     }
 
     /** Removes the selected layouts. */

@@ -24,8 +24,8 @@ import punchwright.ui.job.MonitorProgress;
 import punchwright.ui.text.Texts;
 
 /**
- * Layouts made beside the window, one run at a time. {@link #stop()} takes the best so far; a cancel of the job in the progress view
- * drops it.
+ * Layouts made beside the window, one run at a time. {@link #stop()} takes the best so far; a cancel of the job in the progress
+ * view drops it.
  */
 final class LayoutRun {
 

@@ -45,13 +45,13 @@ public final class LayoutTables {
         layouts = new DataTable<>(above, Texts.of("layouts.table"), layoutColumns(currency));
         layouts.decorate((item, r) -> {
             boolean wrong = r.sheet() == null || !r.problems().isEmpty();
-            item.setImage(1, wrong ? Icons.ERROR.image() : null);
+            item.setImage(1, (wrong ? Icons.ERROR : Icons.RIGHT).image());
         });
         parts = new DataTable<>(tabs, Texts.of("layouts.tab.parts"), partColumns());
         parts.decorate((item, n) -> item.setForeground(n.missing() > 0 ? Inks.of(Ink.ERROR) : null));
         tab(tabs, "layouts.tab.parts", parts);
         pieces = new DataTable<>(tabs, Texts.of("layouts.tab.pieces"), pieceColumns());
-        pieces.decorate((item, p) -> item.setImage(0, p.wrong() ? Icons.ERROR.image() : p.locked() ? Icons.LOCK.image() : null));
+        pieces.decorate((item, p) -> item.setImage(0, (p.wrong() ? Icons.ERROR : p.locked() ? Icons.LOCK : Icons.PART).image()));
         tab(tabs, "layouts.tab.pieces", pieces);
         problems = new DataTable<>(tabs, Texts.of("layouts.tab.check"), problemColumns());
         problems.decorate((item, p) -> item.setImage(0, Icons.ERROR.image()));
@@ -72,14 +72,14 @@ public final class LayoutTables {
     private static List<Column<BenchRow>> layoutColumns(String currency) {
         return List.of(Column.count("intake.col.number", 40, BenchRow::number),
                 Column.text("layouts.col.check", 100, BenchRow::verdict),
-                Column.text("layouts.col.material", 110, BenchRow::material),
-                Column.text("layouts.stock", 150, BenchRow::stock),
-                Column.text("layouts.col.size", 100, BenchRow::size),
                 Column.count("layouts.runs", 50, r -> r.kept().getRuns()),
                 Column.count("layouts.col.pieces", 60, r -> r.kept().getPlacements().size()),
                 Column.number("layouts.col.use", 70, 1, BenchRow::usePercent),
                 money("col.cost", currency, r -> r.cost() == null ? Double.NaN : r.cost()),
-                Column.text("layouts.col.remnants", 160, BenchRow::remnants));
+                Column.text("layouts.col.remnants", 120, BenchRow::remnants),
+                Column.text("layouts.stock", 160, BenchRow::stock),
+                Column.text("layouts.col.size", 100, BenchRow::size),
+                Column.text("layouts.col.material", 130, BenchRow::material));
     }
 
     private static List<Column<PartNeed>> partColumns() {
@@ -131,7 +131,7 @@ public final class LayoutTables {
     }
 
     private static <T> Column<T> money(String key, String currency, ToDoubleFunction<T> value) {
-        return new Column<>(Texts.of(key, currency), 90, SWT.RIGHT, row -> Double.isNaN(value.applyAsDouble(row)) ? ""
+        return new Column<>(Texts.of(key, currency), 76, SWT.RIGHT, row -> Double.isNaN(value.applyAsDouble(row)) ? ""
                 : Numbers.fixed(value.applyAsDouble(row), 2), row -> value.applyAsDouble(row));
     }
 

@@ -30,8 +30,8 @@ import punchwright.ui.table.Accessibles;
 import punchwright.ui.text.Texts;
 
 /**
- * The layouts of an order on one machine: the sheet with its pieces on the left, the table of layouts and what they come to on the
- * right. What is selected here is selected there; every change is a command on the order's file.
+ * The layouts of an order on one machine: the sheet with its pieces on the left, the table of layouts and what they come to on
+ * the right. What is selected here is selected there; every change is a command on the order's file.
  */
 public final class LayoutsPage extends Composite {
 
@@ -84,7 +84,7 @@ public final class LayoutsPage extends Composite {
         tables = new LayoutTables(above, new TabFolder(right, SWT.TOP), currency());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tables.layouts().control());
         actions = new LayoutActions(this, above);
-        sash.setWeights(56, 44);
+        sash.setWeights(54, 46);
         right.setWeights(45, 55);
         connect();
     }

@@ -44,7 +44,7 @@ final class LayoutsSummary {
         if (bench.sheet() == null) {
             return bench.row() == null ? "" : Texts.of("layouts.noStockHelp");
         }
-        Nesting f = bench.hasInHand() ? bench.sheet().figures() : bench.row().figures();
+        Nesting f = bench.figures();
         String check = bench.problems().isEmpty() ? Texts.of(bench.hasInHand() ? "layouts.fits" : "layouts.right")
                 : Texts.of("layouts.wrongOnes", bench.problems().size(), ProblemWords.pieces(bench.problems().getFirst()),
                         ProblemWords.brief(bench.problems().getFirst()));

@@ -62,7 +62,8 @@ final class OrderCopy {
 
     /** Takes out the machine's layouts in which nothing is locked: they are made anew. */
     OrderCopy lockedOnly() {
-        order.getLayouts().removeIf(l -> l.getMachine() == machine && l.getPlacements().stream().noneMatch(KeptPlacement::isLocked));
+        order.getLayouts().removeIf(l -> l.getMachine() == machine
+                && l.getPlacements().stream().noneMatch(KeptPlacement::isLocked));
         return this;
     }
 }

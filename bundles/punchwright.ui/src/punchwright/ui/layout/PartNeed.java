@@ -41,7 +41,8 @@ public record PartNeed(Part part, Map<Want, Integer> wanted, int made) {
 
     /** What there is to say of the count, in a word. */
     String verdict() {
-        return missing() > 0 ? Texts.of("layouts.missing") : made > most() ? Texts.of("layouts.tooMany") : Texts.of("layouts.enough");
+        return missing() > 0 ? Texts.of("layouts.missing") : made > most() ? Texts.of("layouts.tooMany")
+                : Texts.of("layouts.enough");
     }
 
     /** The needs of an order, in the order of its lines, and after them parts on the sheets that are not ordered. */

@@ -14,8 +14,9 @@ import punchwright.ui.sheet.Viewport;
 
 /**
  * The hand on a sheet. A press on a piece selects it (with Shift or Ctrl beside others), a drag moves it: it snaps to margins and
- * neighbours a web apart, with Alt it does not. Keys: arrows 1 mm, with Shift 10 mm, with Alt 0.1 mm, with Ctrl on to the next stop; R
- * and Shift+R turn, L locks, Delete removes, Insert adds one more, Page Down and Page Up go to the next piece, Esc lets go.
+ * neighbours a web apart, with Alt it does not. Keys: arrows 1 mm, with Shift 10 mm, with Alt 0.1 mm, with Ctrl on to the next
+ * stop; R and Shift+R turn, L locks, Delete removes, Insert adds one more, Page Down and Page Up go to the next piece, Esc lets
+ * go.
  */
 final class PieceHand implements SheetHand {
 
@@ -62,8 +63,7 @@ final class PieceHand implements SheetHand {
     @Override
     public void drag(double x, double y, int state) {
         double scale = canvas.view().pxPerMm();
-        if (index < 0 || bench.row() == null || bench.row().sheet().pieces().get(index).locked()
-                || !moving && Math.hypot(x - fromX, y - fromY) * scale <= DRAG_FROM_PX) {
+        if (!canMove() || !moving && Math.hypot(x - fromX, y - fromY) * scale <= DRAG_FROM_PX) {
             return;
         }
         if (!moving) {
@@ -76,6 +76,11 @@ final class PieceHand implements SheetHand {
         boolean free = (state & SWT.ALT) != 0;
         bench.hold(free ? bench.row().sheet().moved(index, toX, toY)
                 : bench.row().sheet().snapped(index, toX, toY, SNAP_PX / scale), index);
+    }
+
+    private boolean canMove() {
+        return index >= 0 && bench.row() != null && bench.row().sheet() != null && index < bench.row().sheet().pieces().size()
+                && !bench.row().sheet().pieces().get(index).locked();
     }
 
     @Override

@@ -16,6 +16,7 @@ import punchwright.planner.layouts.Piece;
 import punchwright.planner.layouts.PieceProblem;
 import punchwright.ui.sheet.Outline;
 import punchwright.ui.sheet.Pen;
+import punchwright.ui.sheet.Signs;
 import punchwright.ui.sheet.Viewport;
 import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
@@ -31,6 +32,7 @@ final class PiecePainter {
     private static final int HATCH_PX = 9;
     private static final int[] WRONG = { 9, 4 };
     private static final int MOST_WORDS = 12;
+    private static final int SIGN_PX = 18;
     private static final int LEAST_LOCK_PX = 18;
 
     private final GC gc;
@@ -53,12 +55,13 @@ final class PiecePainter {
         if (held >= 0) {
             fill(sheet.pieces().get(held));
         }
-        wrong();
+        numbers();
         bench.selected().stream().filter(i -> i < sheet.pieces().size()).forEach(i -> {
             Pen.thick(gc, Ink.ACCENT);
             gc.setLineWidth(3);
             outline(sheet.pieces().get(i));
         });
+        wrong();
         sheet.pieces().stream().filter(Piece::locked).forEach(this::padlock);
         words();
         if (held >= 0) {
@@ -85,7 +88,8 @@ final class PiecePainter {
     }
 
     private void remnants() {
-        List<Remnant> remnants = bench.hasInHand() || bench.row().figures() == null ? List.of() : bench.row().figures().remnants();
+        List<Remnant> remnants = bench.hasInHand() || bench.row().figures() == null ? List.of()
+                : bench.row().figures().remnants();
         for (Remnant r : remnants) {
             Pen.centre(gc, Ink.PENCIL);
             int x = view.px(r.xMm());
@@ -109,6 +113,26 @@ final class PiecePainter {
             if (k > 0) {
                 Pen.thin(gc, Ink.GRAPHITE);
                 gc.drawPolygon(view.pixels(contours.get(k)));
+            }
+        }
+    }
+
+    /** Numbers of pieces whose label does not fit, where the number does. */
+    private void numbers() {
+        for (int i = 0; i < sheet.pieces().size(); i++) {
+            Bounds box = sheet.box(sheet.pieces().get(i));
+            int width = view.px(box.maxX()) - view.px(box.minX()) - 8;
+            int height = view.py(box.minY()) - view.py(box.maxY()) - 8;
+            String number = String.valueOf(i + 1);
+            Point label = gc.textExtent(bench.scenes().label(i + 1, sheet.pieces().get(i)));
+            Point size = gc.textExtent(number);
+            if ((label.x > width || label.y > height) && size.x <= width && size.y <= height) {
+                int x = (view.px(box.minX()) + view.px(box.maxX()) - size.x) / 2;
+                int y = (view.py(box.minY()) + view.py(box.maxY()) - size.y) / 2;
+                gc.setBackground(Inks.of(Ink.PART));
+                gc.fillRectangle(x - 3, y, size.x + 6, size.y);
+                gc.setForeground(Inks.of(Ink.PENCIL));
+                gc.drawText(number, x, y, true);
             }
         }
     }
@@ -147,26 +171,36 @@ final class PiecePainter {
         gc.fillRectangle(x, y + 6, 12, 8);
     }
 
-    /** The word of each problem under its place. */
+    /** The word of each problem with its sign under its place; with a piece in the hand each word once. */
     private void words() {
+        Set<String> said = new LinkedHashSet<>();
         for (PieceProblem p : bench.problems().stream().limit(MOST_WORDS).toList()) {
-            p.finding().placeIfAny().ifPresent(at -> tag(ProblemWords.brief(p), view.px(at.x()), view.py(at.y()) + 10, Ink.ERROR));
+            String word = ProblemWords.brief(p);
+            if (p.finding().place() != null && (said.add(word) || !bench.hasInHand())) {
+                int x = view.px(p.finding().place().x());
+                int y = view.py(p.finding().place().y()) + 10;
+                int left = tag(word, x + SIGN_PX / 2, y, Ink.ERROR);
+                Signs.draw(gc, 0, left - SIGN_PX / 2 - 1, y + SIGN_PX / 2, SIGN_PX);
+            }
         }
     }
 
+    /** Where the piece in the hand lies, above it. */
     private void place(Piece piece) {
         Bounds box = sheet.box(piece);
-        tag(Texts.of("layouts.at", Numbers.fixed(box.minX(), 1), Numbers.fixed(box.minY(), 1)), view.px((box.minX() + box.maxX()) / 2),
-                view.py((box.minY() + box.maxY()) / 2) - 8, Ink.GRAPHITE);
+        String text = Texts.of("layouts.at", Numbers.fixed(box.minX(), 1), Numbers.fixed(box.minY(), 1));
+        tag(text, view.px((box.minX() + box.maxX()) / 2), view.py(box.maxY()) - gc.textExtent(text).y - 8, Ink.GRAPHITE);
     }
 
-    /** Words on paper with a thin frame, about a middle column. */
-    private void tag(String text, int px, int py, Ink ink) {
+    /** Words on paper with a thin frame, about a middle column; returns where the frame begins. */
+    private int tag(String text, int px, int py, Ink ink) {
         Point size = gc.textExtent(text);
+        int left = px - size.x / 2 - 4;
         gc.setBackground(Inks.of(Ink.PAPER));
-        gc.fillRectangle(px - size.x / 2 - 4, py, size.x + 8, size.y + 2);
+        gc.fillRectangle(left, py, size.x + 8, size.y + 2);
         Pen.thin(gc, ink);
-        gc.drawRectangle(px - size.x / 2 - 4, py, size.x + 8, size.y + 2);
-        gc.drawText(text, px - size.x / 2, py + 1, true);
+        gc.drawRectangle(left, py, size.x + 8, size.y + 2);
+        gc.drawText(text, left + 4, py + 1, true);
+        return left;
     }
 }

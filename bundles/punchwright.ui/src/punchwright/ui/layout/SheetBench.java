@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.function.Function;
 
+import punchwright.engine.nesting.Nesting;
 import punchwright.planner.layouts.ArrangedSheet;
 import punchwright.planner.layouts.Piece;
 import punchwright.planner.layouts.PieceProblem;
@@ -15,6 +16,9 @@ import punchwright.ui.text.Texts;
 /** The sheet that is being arranged: what is selected, what lies in the hand, and every change of it as one command. */
 public final class SheetBench {
 
+    /** Figures that take longer are not worked out while the hand moves. */
+    private static final long QUICK_MS = 25;
+
     private final SheetCanvas canvas;
     private final KeptEdits edits;
     private final ArrangedScene scenes;
@@ -24,6 +28,8 @@ public final class SheetBench {
     private List<Integer> selected = List.of();
     private ArrangedSheet inHand;
     private List<PieceProblem> live = List.of();
+    private Nesting liveFigures;
+    private long figuresMs;
 
     SheetBench(SheetCanvas canvas, KeptEdits edits, Function<String, String> labels) {
         this.canvas = canvas;
@@ -42,6 +48,8 @@ public final class SheetBench {
         boolean same = row != null && now != null && row.kept() == now.kept();
         row = now;
         inHand = null;
+        liveFigures = null;
+        figuresMs = 0;
         live = List.of();
         if (now == null || now.sheet() == null) {
             selected = List.of();
@@ -66,6 +74,11 @@ public final class SheetBench {
     /** What is wrong: with the piece in the hand, else with the sheet. */
     public List<PieceProblem> problems() {
         return inHand != null ? live : row == null ? List.of() : row.problems();
+    }
+
+    /** Use, cost, remnants, also with a piece in the hand; where they take too long, those from before. Null without a sheet. */
+    Nesting figures() {
+        return inHand != null && liveFigures != null ? liveFigures : row == null ? null : row.figures();
     }
 
     boolean hasInHand() {
@@ -121,14 +134,19 @@ public final class SheetBench {
         inHand = row.sheet();
         live = List.of();
         Scene all = scenes.of(inHand, List.of());
-        canvas.updateScene(new Scene(all.lengthMm(), all.widthMm(), all.parts().stream().filter(p -> p.number() != index + 1).toList(),
-                List.of(), List.of(), List.of(), List.of()));
+        canvas.updateScene(new Scene(all.lengthMm(), all.widthMm(),
+                all.parts().stream().filter(p -> p.number() != index + 1).toList(), List.of(), List.of(), List.of(), List.of()));
     }
 
     /** What lies in the hand lies elsewhere now. */
     void hold(ArrangedSheet sheet, int index) {
         inHand = sheet;
         live = sheet.problemsOf(index);
+        if (figuresMs <= QUICK_MS) {
+            long start = System.nanoTime();
+            liveFigures = sheet.figures();
+            figuresMs = (System.nanoTime() - start) / 1_000_000;
+        }
         canvas.redraw();
         onChange.run();
     }
@@ -155,7 +173,8 @@ public final class SheetBench {
     }
 
     private boolean isFree() {
-        return !selected.isEmpty() && row != null && row.sheet() != null && !row.sheet().pieces().get(selected.getFirst()).locked();
+        return !selected.isEmpty() && row != null && row.sheet() != null
+                && !row.sheet().pieces().get(selected.getFirst()).locked();
     }
 
     /** Moves the first selected piece by mm; locked ones stay. */
@@ -175,7 +194,8 @@ public final class SheetBench {
 
     /** Moves the first selected piece on to the next margin, neighbour or line. */
     public boolean push(int stepX, int stepY) {
-        return isFree() && change("layouts.do.move", row.sheet().pushed(selected.getFirst(), stepX, stepY), selected.getFirst() + 1);
+        return isFree() && change("layouts.do.move", row.sheet().pushed(selected.getFirst(), stepX, stepY),
+                selected.getFirst() + 1);
     }
 
     /** Turns the first selected piece to the next allowed angle, or the one before. */

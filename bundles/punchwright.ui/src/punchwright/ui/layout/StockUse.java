@@ -26,11 +26,13 @@ public record StockUse(String name, SheetOffer sheet, int used, Map<String, Inte
 
     /** What is on hand, in a word where more can be had. */
     String onHand() {
-        return sheet.quantity() >= StockReader.AS_MANY_AS_NEEDED ? Texts.of("layouts.orderable") : String.valueOf(sheet.quantity());
+        return sheet.quantity() >= StockReader.AS_MANY_AS_NEEDED ? Texts.of("layouts.orderable")
+                : String.valueOf(sheet.quantity());
     }
 
     String remnantWords() {
-        return remnants.entrySet().stream().map(e -> e.getValue() + " \u00d7 (" + e.getKey() + ")").collect(Collectors.joining(", "));
+        return remnants.entrySet().stream().map(e -> e.getValue() + " \u00d7 (" + e.getKey() + ")")
+                .collect(Collectors.joining(", "));
     }
 
     /** Stock used by layouts, in their order. */

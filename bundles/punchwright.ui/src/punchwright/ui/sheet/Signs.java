@@ -10,7 +10,7 @@ import punchwright.ui.theme.Inks;
 /**
  * Signs of findings in a picture: octagon for an error, triangle for a warning, circle for a note. Shape first, colour second.
  */
-final class Signs {
+public final class Signs {
 
     private static final Ink[] INKS = { Ink.ERROR, Ink.WARNING, Ink.NOTE };
 
@@ -31,7 +31,7 @@ final class Signs {
     }
 
     /** Draws the sign of a rank (0 error, 1 warning, 2 note) about a point. */
-    static void draw(GC gc, int rank, int px, int py, int size) {
+    public static void draw(GC gc, int rank, int px, int py, int size) {
         shape(gc, rank, px, py, size);
         glyph(gc, rank, px, py, size / 4);
     }

@@ -113,6 +113,22 @@ class LayoutTest {
         assertEquals(ExitCode.GOOD.number(), run("layout", "T-1", "--machine", "P1"), shell.err());
     }
 
+    /** What fills up takes no sheet of its own, and the order's cost counts what is made. */
+    @Test
+    void fillersGoIntoRoomThatIsThereAnyway() throws IOException {
+        SmallOrder.write(shop, 3, " received=\"2026-11-02\"");
+        assertEquals(ExitCode.GOOD.number(), run("layout", "T-1", "--machine", "P1", "--json"), shell.err());
+        int sheets = layouts(record()).get(0).getAsJsonObject().get("runs").getAsInt();
+        Files.writeString(shop.resolve("orders/T-1.pworder"), order().replace("</work:Order>",
+                "  <lines id=\"T-1-20\" quantity=\"5000\" want=\"FILLER\"><item xsi:type=\"work:Part\" "
+                + "href=\"../parts/gusset-150.pwpart#gusset-150\"/></lines>\n</work:Order>"));
+        assertEquals(ExitCode.GOOD.number(), run("layout", "T-1", "--machine", "P1", "--json"), shell.err());
+        JsonObject layout = layouts(record()).get(0).getAsJsonObject();
+        assertEquals(1, layouts(record()).size());
+        assertEquals(sheets, layout.get("runs").getAsInt());
+        assertTrue(layout.getAsJsonArray("pieces").size() > 3 && layout.getAsJsonArray("pieces").size() < 5000);
+    }
+
     @Test
     void wrongWordsAreRefused() {
         assertEquals(ExitCode.USAGE.number(), run("layout"));

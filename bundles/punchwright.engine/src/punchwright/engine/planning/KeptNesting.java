@@ -40,13 +40,20 @@ final class KeptNesting {
     private Nesting withKept() {
         NestingJob rest = rest();
         Nesting made = rest.parts().isEmpty() ? new Nesting(List.of(), 0, 0, List.of()) : Nester.nest(rest, watch);
-        List<Layout> layouts = new ArrayList<>(kept.stream().map(KeptSheet::layout).toList());
+        List<Layout> layouts = new ArrayList<>(kept.stream().map(this::known).toList());
         made.layouts().forEach(l -> layouts.add(new Layout(offer(l.sheet().id()), l.placements(), l.runs())));
         Nesting all = LayoutFigures.of(job, layouts);
         List<Finding> findings = new ArrayList<>(made.findings().stream().filter(Finding::isError).toList());
         findings.addAll(all.findings());
         return new Nesting(all.layouts(), all.remnants(), all.utilisation(), all.cost(), all.boundMm2(), all.boundCost(),
                 findings);
+    }
+
+    /** The layout without pieces of parts that nobody asks for: they are an error, and have no figures. */
+    private Layout known(KeptSheet sheet) {
+        Layout l = sheet.layout();
+        return new Layout(l.sheet(), l.placements().stream()
+                .filter(p -> job.parts().stream().anyMatch(part -> part.id().equals(p.partId()))).toList(), l.runs());
     }
 
     /** The sheet with all that is on hand of it. */

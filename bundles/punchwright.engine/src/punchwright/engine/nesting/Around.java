@@ -17,7 +17,8 @@ final class Around {
     private record Attempt(List<BoxPlacement> boxes, int reach) {
 
         boolean betterThan(Attempt other) {
-            return other == null || boxes.size() > other.boxes.size() || boxes.size() == other.boxes.size() && reach < other.reach;
+            return other == null || boxes.size() > other.boxes.size()
+                    || boxes.size() == other.boxes.size() && reach < other.reach;
         }
     }
 

@@ -11,6 +11,9 @@ import punchwright.engine.nesting.boxes.Work;
 /** Sheets for given quantities of the parts: bars exactly, one part by patterns, several by search, true shapes where asked. */
 final class OrderPlanner {
 
+    /** Steps along bars for one trial placement: they are as much shorter. */
+    private static final long BAR_SHARE = 20;
+
     private final NestingJob job;
     private final Stock stock;
     private final List<BoxPart> parts;
@@ -61,7 +64,7 @@ final class OrderPlanner {
     }
 
     private List<SpotSheet> byBoxes(List<BoxPart> some, int[] wanted, Work work, Consumer<List<SpotSheet>> better) {
-        BarPlanner bars = new BarPlanner(stock, some, work);
+        BarPlanner bars = new BarPlanner(stock, some, work.own(BAR_SHARE * work.left()));
         BarPlanner.Answer answer = bars.oneRow() ? bars.plan(wanted) : null;
         if (answer != null) {
             barBound = answer.boundCost();

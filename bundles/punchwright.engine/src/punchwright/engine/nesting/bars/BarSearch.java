@@ -13,9 +13,9 @@ import punchwright.engine.nesting.boxes.Work;
 /** Finds the cheapest plan and proves it, branching on the number of bars of each kind. */
 public final class BarSearch {
 
-    private static final int MOST_BRANCHES = 400;
-    private static final int DIVES = 12;
-    private static final int EARLY = 20;
+    private static final int MOST_BRANCHES = 600;
+    private static final int DIVES = 20;
+    private static final int EARLY = 100;
 
     private record Branch(Range range, double bound, int number) {
     }

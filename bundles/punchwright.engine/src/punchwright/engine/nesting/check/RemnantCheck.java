@@ -32,7 +32,8 @@ final class RemnantCheck {
             boolean inside = box.getMinX() > -TOLERANCE_MM && box.getMinY() > -TOLERANCE_MM
                     && box.getMaxX() < sheet.lengthMm() + TOLERANCE_MM && box.getMaxY() < sheet.widthMm() + TOLERANCE_MM;
             boolean apart = remnants.subList(0, i).stream().map(RemnantCheck::box)
-                    .noneMatch(o -> o.intersection(box).getWidth() > TOLERANCE_MM && o.intersection(box).getHeight() > TOLERANCE_MM);
+                    .noneMatch(o -> o.intersection(box).getWidth() > TOLERANCE_MM
+                            && o.intersection(box).getHeight() > TOLERANCE_MM);
             Geometry rectangle = Placed.FACTORY.toGeometry(box);
             double nearest = parts.stream().mapToDouble(p -> p.polygon().distance(rectangle) - p.part().webMm()).min().orElse(0);
             boolean large = job.costs().keeps(sheet, r.lengthMm(), r.widthMm());

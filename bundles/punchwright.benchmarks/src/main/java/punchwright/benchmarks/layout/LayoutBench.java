@@ -27,11 +27,15 @@ public final class LayoutBench {
 
     /** Runs; returns the exit code: 0, 1 when a result is not valid, 2 for wrong arguments, files or instances. */
     public static int run(List<String> arguments, PrintStream out, PrintStream err) {
+        if (arguments.contains("--bars")) {
+            return BarBench.run(arguments, out, err);
+        }
         try {
             return new LayoutBench(Options.of(arguments), out, err).run();
         } catch (IllegalArgumentException e) {
             err.println(e instanceof InvalidPathException ? "no path: " + e.getMessage() : e.getMessage());
             err.println(Options.USAGE);
+            err.println(BarBench.USAGE);
             return 2;
         }
     }

@@ -108,7 +108,7 @@ class NestingCostTest {
         }
     }
 
-    /** Three parts leave room for 4 fillers on their sheet, and no sheet is taken for more; none goes into a rest that is kept. */
+    /** Three parts leave room for 4 fillers on their sheet, no sheet is taken for more; none goes into a rest that is kept. */
     @Test
     void fillersOnlyIntoRoomThatIsLeft() {
         List<NestPart> parts = List.of(part("A", 200, 100, 3, Want.MUST, 0), part("F", 100, 100, 25, Want.FILLER, 0));

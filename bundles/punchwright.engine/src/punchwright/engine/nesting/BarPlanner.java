@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
+import punchwright.engine.geometry.Bounds;
 import punchwright.engine.nesting.bars.BarKind;
 import punchwright.engine.nesting.bars.BarPlan;
 import punchwright.engine.nesting.bars.BarProblem;
@@ -17,9 +18,17 @@ import punchwright.engine.nesting.boxes.Work;
 /** Orders whose parts lie in one row on every sheet: bars and strips, and sheets on which no two parts fit side by side. */
 final class BarPlanner {
 
-    /** Sheets, and the bound on their cost less remnants and scrap; minus infinity where it does not hold. */
-    record Answer(List<FilledSheet> sheets, double boundCost) {
+    /**
+     * Sheets with what any sheets for the same pieces take at least.
+     *
+     * @param boundCost of their cost less remnants and scrap; minus infinity where it does not hold
+     * @param boundMm2  of their area
+     */
+    record Answer(List<FilledSheet> sheets, double boundCost, double boundMm2) {
     }
+
+    /** Steps of the linear program for a bound. */
+    private static final long BOUND_WORK = 2_000_000;
 
     private final Stock stock;
     private final List<BoxPart> parts;
@@ -52,25 +61,48 @@ final class BarPlanner {
 
     /** The cheapest sheets, or null where the stock is short or nothing was found. */
     Answer plan(int[] wanted) {
+        List<BarKind> kinds = kinds(web);
+        BarPlan plan = BarSearch.solve(new BarProblem(kinds, stock.onHand(), wanted), work);
+        boolean hold = boundsHold();
+        return plan == null ? null : new Answer(sheets(plan, kinds), hold ? bound(plan, wanted) : Double.NEGATIVE_INFINITY,
+                hold ? areaBound(wanted) : 0);
+    }
+
+    /** On bars parts may not lie side by side by rule; on sheets other shapes than rectangles may interlock all the same. */
+    private boolean boundsHold() {
+        return IntStream.range(0, stock.size()).allMatch(i -> stock.region(i).row())
+                || parts.stream().allMatch(BarPlanner::isRectangle);
+    }
+
+    private static boolean isRectangle(BoxPart part) {
+        Bounds b = part.part().shape().bounds();
+        return part.part().shape().outer().areaMm2() >= b.width() * b.height() * (1 - 1e-9);
+    }
+
+    private List<BarKind> kinds(int between) {
         List<BarKind> kinds = new ArrayList<>();
         for (int i = 0; i < stock.size(); i++) {
-            kinds.add(kind(i));
+            kinds.add(kind(i, between));
         }
         for (int i = 0; i < stock.size(); i++) {
-            addKept(i, kinds);
+            addKept(i, between, kinds);
         }
-        BarPlan plan = BarSearch.solve(new BarProblem(kinds, stock.onHand(), wanted), work);
-        return plan == null ? null : new Answer(sheets(plan, kinds), bound(plan, wanted));
+        return kinds;
+    }
+
+    /** The web that bounds may count on: the least, as parts of less web may lie closer than all do here. */
+    private int leastWeb() {
+        return Ticks.of(parts.stream().mapToDouble(p -> p.part().webMm()).min().orElse(0));
     }
 
     /** Least area of sheets for the quantities, by the linear program over all patterns; whole sheets where all are alike. */
-    double areaBound(int[] wanted) {
+    private double areaBound(int[] wanted) {
         List<BarKind> kinds = new ArrayList<>();
         for (int i = 0; i < stock.size(); i++) {
-            BarKind k = kind(i);
+            BarKind k = kind(i, leastWeb());
             kinds.add(new BarKind(k.capacity(), k.lengths(), stock.areaMm2(i), 0, i));
         }
-        double bound = BarSearch.bound(new BarProblem(kinds, stock.onHand(), wanted), work);
+        double bound = BarSearch.bound(new BarProblem(kinds, stock.onHand(), wanted), work.own(BOUND_WORK));
         double first = stock.areaMm2(0);
         boolean alike = IntStream.range(0, stock.size()).allMatch(i -> stock.areaMm2(i) == first);
         return alike ? Math.ceil(bound / first - 1e-6) * first : bound;
@@ -81,8 +113,10 @@ final class BarPlanner {
         for (int p = 0; p < wanted.length; p++) {
             partMm2 += wanted[p] * parts.get(p).areaMm2();
         }
+        double proven = leastWeb() == web ? plan.bound()
+                : BarSearch.bound(new BarProblem(kinds(leastWeb()), stock.onHand(), wanted), work.own(BOUND_WORK));
         boolean onlyEnds = IntStream.range(0, stock.size()).allMatch(this::onlyEndsKept);
-        return onlyEnds ? plan.bound() + partMm2 * stock.costs().scrapPerMm2() : Double.NEGATIVE_INFINITY;
+        return onlyEnds ? proven + partMm2 * stock.costs().scrapPerMm2() : Double.NEGATIVE_INFINITY;
     }
 
     /** Whether no strip beside the parts is ever kept, so that the cost of a sheet depends on the length used alone. */
@@ -93,16 +127,16 @@ final class BarPlanner {
                 || beside < Math.min(costs.keepLengthMm(), costs.keepWidthMm());
     }
 
-    private BarKind kind(int offer) {
+    private BarKind kind(int offer, int between) {
         Region region = stock.region(offer);
         int[] lengths = new int[parts.size()];
         for (int p = 0; p < lengths.length; p++) {
             int turn = shortest(p, region);
-            lengths[p] = turn < 0 ? 0 : parts.get(p).turns().get(turn).length() + web;
+            lengths[p] = turn < 0 ? 0 : parts.get(p).turns().get(turn).length() + between;
         }
         SheetOffer o = stock.offer(offer);
         double cost = o.price() + stock.costs().job().costs().handlingPerSheet() - o.areaMm2() * stock.costs().scrapPerMm2();
-        return new BarKind(region.length() + web, lengths, cost, 0, offer);
+        return new BarKind(region.length() + between, lengths, cost, 0, offer);
     }
 
     private int shortest(int part, Region region) {
@@ -116,12 +150,12 @@ final class BarPlanner {
     }
 
     /** The same bar used so little that its rest is kept. */
-    private void addKept(int offer, List<BarKind> kinds) {
+    private void addKept(int offer, int between, List<BarKind> kinds) {
         SheetOffer o = stock.offer(offer);
         BarKind plain = kinds.get(offer);
         double gain = (stock.costs().job().costs().remnantValue(o, 1) - stock.costs().scrapPerMm2()) * o.widthMm();
         double rest = shortestKept(o);
-        double free = o.lengthMm() - stock.region(offer).xMm() + Ticks.mm(web) - gapMm;
+        double free = o.lengthMm() - stock.region(offer).xMm() + Ticks.mm(between) - gapMm;
         int capacity = Math.min(plain.capacity(), Ticks.of(free - rest - 1e-4));
         if (gain > 0 && capacity > 0) {
             kinds.add(new BarKind(capacity, plain.lengths(), plain.cost() - gain * free, gain / Ticks.PER_MM, offer));

@@ -46,15 +46,15 @@ record LowerBounds(double mm2, double cost) {
     }
 
     /** The better of these and what a plan along bars proves: its cost bound, and the area of bars by the linear program. */
-    LowerBounds along(BarPlanner bars, Stock stock, List<BoxPart> parts, int[] must, double boundCost) {
-        if (boundCost == Double.NEGATIVE_INFINITY) {
+    LowerBounds along(BarPlanner.Answer bars, Stock stock, List<BoxPart> parts, int[] must) {
+        if (bars == null) {
             return this;
         }
         double machine = 0;
         for (int p = 0; p < must.length; p++) {
             machine += must[p] * machine(stock, parts.get(p));
         }
-        return new LowerBounds(Math.max(mm2, bars.areaBound(must)), Math.max(cost, boundCost + machine));
+        return new LowerBounds(Math.max(mm2, bars.boundMm2()), Math.max(cost, bars.boundCost() + machine));
     }
 
     /** Machine time for the contours of one piece, money. */

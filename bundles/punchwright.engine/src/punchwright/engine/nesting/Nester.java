@@ -13,9 +13,6 @@ import punchwright.engine.nesting.boxes.Work;
 /** Entry point of the layout stage: parts of one material and thickness onto sheets in stock, at the least total cost. */
 public final class Nester {
 
-    /** Work for the area bound along bars. */
-    private static final long BAR_WORK = 300_000;
-
     private final NestingJob job;
     private final Watch watch;
     private final List<Finding> findings = new ArrayList<>();
@@ -82,8 +79,7 @@ public final class Nester {
         int[] must = parts.stream().mapToInt(p -> p.part().want() == Want.MUST ? p.part().quantity() : 0).toArray();
         List<SpotSheet> sheets = planner.plan(must, work,
                 s -> watch.best(assembly.nesting(s, bounds.mm2(), bounds.cost(), List.of()), Math.min(1, work.share())));
-        LowerBounds better = bounds.along(new BarPlanner(stock, parts, work.own(BAR_WORK)), stock, parts, must,
-                planner.barBound());
+        LowerBounds better = bounds.along(planner.bars(), stock, parts, must);
         if (watch.cancelled()) {
             findings.add(Finding.of(NestingReason.CANCELLED, "layout"));
         } else if (planner.stopped()) {

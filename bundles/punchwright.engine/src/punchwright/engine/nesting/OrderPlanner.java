@@ -17,7 +17,7 @@ final class OrderPlanner {
     private final NestingJob job;
     private final Stock stock;
     private final List<BoxPart> parts;
-    private double barBound = Double.NEGATIVE_INFINITY;
+    private BarPlanner.Answer bars;
     private boolean stopped;
 
     OrderPlanner(NestingJob job, Stock stock, List<BoxPart> parts) {
@@ -26,9 +26,9 @@ final class OrderPlanner {
         this.parts = parts;
     }
 
-    /** Bound on the cost less remnants and scrap that the last plan along bars proved, or minus infinity. */
-    double barBound() {
-        return barBound;
+    /** The last plan, where it was one along bars, with its bounds; else null. */
+    BarPlanner.Answer bars() {
+        return bars;
     }
 
     /** Whether the last plan stopped at its work limit. */
@@ -38,7 +38,7 @@ final class OrderPlanner {
 
     /** So many pieces of each part, 0 allowed; as many as the stock allows. */
     List<SpotSheet> plan(int[] wanted, Work work, Consumer<List<SpotSheet>> better) {
-        barBound = Double.NEGATIVE_INFINITY;
+        bars = null;
         stopped = false;
         int[] numbers = IntStream.range(0, wanted.length).filter(p -> wanted[p] > 0).toArray();
         if (numbers.length == 0) {
@@ -64,11 +64,10 @@ final class OrderPlanner {
     }
 
     private List<SpotSheet> byBoxes(List<BoxPart> some, int[] wanted, Work work, Consumer<List<SpotSheet>> better) {
-        BarPlanner bars = new BarPlanner(stock, some, work.own(BAR_SHARE * work.left()));
-        BarPlanner.Answer answer = bars.oneRow() ? bars.plan(wanted) : null;
-        if (answer != null) {
-            barBound = answer.boundCost();
-            return SpotSheet.of(answer.sheets(), some, stock);
+        BarPlanner row = new BarPlanner(stock, some, work.own(BAR_SHARE * work.left()));
+        bars = row.oneRow() ? row.plan(wanted) : null;
+        if (bars != null) {
+            return SpotSheet.of(bars.sheets(), some, stock);
         }
         if (some.size() == 1) {
             return SpotSheet.of(new SinglePlanner(stock, some, work).plan(0, wanted[0]).sheets(), some, stock);

@@ -44,7 +44,8 @@ final class Bounds {
                 + "positioningAccuracyMm longestSheetMm minThicknessMm maxThicknessMm maxSheetMassKg pressForceKn strokeTimeS");
         notNegative("Machine", "settlingTimeS widestSheetMm turnSpeedDegPerS nibblingRatePerMin nibblingMaxPitchMm "
                 + "repositionTimeS "
-                + "turnOverTimeS loadTimeS unloadTimeS partRemovalTimeS slugOpeningMm dropLengthMm dropWidthMm");
+                + "turnOverTimeS loadTimeS unloadTimeS partRemovalTimeS slugOpeningMm dropLengthMm dropWidthMm "
+                + "formClearanceUpMm formClearanceDownMm holdDownDiameterMm");
         positive("Place", "maxToolDiameterMm");
         notNegative("Place", "forceLimitKn turnAccuracyMm indexPosition");
         notNegative("ChangeTime", "timeS");
@@ -59,7 +60,8 @@ final class Bounds {
         range("MachineRate", "occupancyPercent", 1, 100);
         range("MachineRate", "operatorSharePercent", 0, 400);
         positive("Tool", "lengthMm");
-        notNegative("Tool", "widthMm cornerRadiusMm formHeightMm keepClearMm bodyDiameterMm forceLimitKn maxThicknessMm price "
+        notNegative("Tool", "widthMm cornerRadiusMm formHeightMm keepClearMm hitsPerForm dieRadiusMm bodyDiameterMm "
+                + "forceLimitKn maxThicknessMm price "
                 + "residualValue grindsLeft grindCost hitsSinceLastGrind onHand");
         range("Tool", "shearAngleDeg", 0, 10);
         range("Tool", "fixedAngleDeg", 0, 360);

@@ -5,6 +5,7 @@ import java.util.List;
 
 import punchwright.engine.press.Axis;
 import punchwright.engine.press.Clamps;
+import punchwright.engine.press.FormClearance;
 import punchwright.engine.press.HeadKind;
 import punchwright.engine.press.Machine;
 import punchwright.engine.press.MachineOptions;
@@ -32,7 +33,8 @@ public final class MachineReader {
                 new Axis(m.getMaxSpeedYMmPerS(), m.getAccelerationYMmPerS2()), m.getLongestSheetMm(), m.getMinThicknessMm(),
                 m.getMaxThicknessMm(), m.getMaxSheetMassKg(), m.getPressForceKn() * N_PER_KN,
                 HeadKind.valueOf(m.getHeadKind().getName()), places(m), clamps(m.getClamps()), times(m),
-                m.getSlugOpeningMm(), m.getPositioningAccuracyMm(), options(m));
+                m.getSlugOpeningMm(), m.getPositioningAccuracyMm(), options(m),
+                new FormClearance(m.getFormClearanceUpMm(), m.getFormClearanceDownMm(), m.getHoldDownDiameterMm()));
     }
 
     private static MachineOptions options(punchwright.model.shop.Machine m) {

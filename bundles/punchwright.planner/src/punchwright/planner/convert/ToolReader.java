@@ -14,6 +14,7 @@ import punchwright.engine.tooling.AngleFreedom;
 import punchwright.engine.tooling.Holder;
 import punchwright.engine.tooling.ShearKind;
 import punchwright.engine.tooling.Tool;
+import punchwright.engine.tooling.ToolRoom;
 import punchwright.engine.tooling.ToolShape;
 import punchwright.model.shop.FormDirection;
 import punchwright.model.shop.ItemStatus;
@@ -49,7 +50,7 @@ public final class ToolReader {
                 t.getDieClearancesMm().stream().sorted().toList(), ShearKind.valueOf(t.getShearKind().getName()),
                 shearHeightMm(t), t.getPrice(), t.getGrindsLeft(), t.getGrindCost(), lives(t), t.getHitsSinceLastGrind(),
                 t.getOnHand(), formHeightMm(t), t.getPositions().stream().map(p -> new Point(p.getXMm(), p.getYMm())).toList(),
-                freeContour(t));
+                freeContour(t), new ToolRoom(t.getKeepClearMm(), t.getBodyDiameterMm(), t.getDieRadiusMm(), t.getHitsPerForm()));
     }
 
     private static double shearHeightMm(punchwright.model.shop.Tool t) {

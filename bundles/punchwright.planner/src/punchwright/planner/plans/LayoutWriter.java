@@ -59,7 +59,7 @@ final class LayoutWriter {
         job.parts().forEach(p -> byId.put(p.demand().id(), p));
         placements(run, byId);
         job.nesting().remnants().stream().filter(r -> r.layout() == number - 1).forEach(this::remnant);
-        run.holdings().holdings().forEach(this::holding);
+        run.holdings().holdings().forEach(h -> holding(h, run.sequence().parks().get(h.index())));
         hits(run, byId);
         times(run);
         return out;
@@ -107,7 +107,7 @@ final class LayoutWriter {
         out.getRemnants().add(remnant);
     }
 
-    private void holding(punchwright.engine.holding.Holding h) {
+    private void holding(punchwright.engine.holding.Holding h, Point park) {
         Holding holding = FACTORY.createHolding();
         holding.setId(out.getId() + "-H" + (h.index() + 1));
         holding.setIndex(h.index() + 1);
@@ -117,6 +117,10 @@ final class LayoutWriter {
         holding.setReachMinXMm(h.clamps().reachFromMm());
         holding.setReachMaxXMm(h.clamps().reachToMm());
         holding.setReachMaxYMm(origin.machine().getTravelYMm());
+        if (park != null) {
+            holding.setParkXMm(park.x());
+            holding.setParkYMm(park.y());
+        }
         out.getHoldings().add(holding);
     }
 

@@ -28,7 +28,8 @@ public enum ShopKind {
                     "turnSpeedDegPerS", "slugOpeningMm"),
                     new Group("group.clamps", "clamps.*"),
                     new Group("group.handling", "loadTimeS", "unloadTimeS", "repositionTimeS", "turnOverTimeS",
-                    "partRemovalTimeS", "dropLengthMm", "dropWidthMm"),
+                    "partRemovalTimeS", "dropLengthMm", "dropWidthMm", "formClearanceUpMm", "formClearanceDownMm",
+                    "holdDownDiameterMm"),
                     new Group("group.options", "options.*"), new Group("group.rate", "rate.*")), List.of(
                             new Children("places", "name 110", "indexPosition 70", "maxToolDiameterMm:1 110", "forceLimitKn:0 80",
                                     "turns 60", "accepts 150"),
@@ -41,7 +42,8 @@ public enum ShopKind {
                     new Group("group.shape", "shape", "angleFreedom", "lengthMm", "widthMm", "cornerRadiusMm", "fixedAngleDeg",
                             "bodyDiameterMm", "clusterShape", "contourDrawing"),
                     new Group("group.die", "dieClearancesMm", "stripper", "shearKind", "shearAngleDeg", "forceLimitKn",
-                    "maxThicknessMm"), new Group("group.form", "formDirection", "formHeightMm", "keepClearMm"),
+                    "maxThicknessMm"), new Group("group.form", "formDirection", "formHeightMm", "keepClearMm",
+                            "hitsPerForm", "dieRadiusMm"),
                     new Group("group.life", "price", "residualValue", "grindsLeft", "grindCost", "hitsSinceLastGrind")), List.of(
                             new Children("lives", "group 180", "hitsPerGrind 120"),
                             new Children("positions", "xMm:2 90", "yMm:2 90"))),

@@ -26,6 +26,7 @@ import punchwright.engine.proof.ProofForm;
 import punchwright.engine.proof.ProofHit;
 import punchwright.engine.proof.ProofJob;
 import punchwright.engine.proof.ProofResult;
+import punchwright.engine.sequence.PrecedenceRules;
 import punchwright.engine.sequence.Sequence;
 import punchwright.engine.sequence.SequenceJob;
 import punchwright.engine.sequence.Sequencer;
@@ -56,7 +57,7 @@ final class SheetRunPlanner {
                 new HoldingJob(request.machine(), layout.sheet().lengthMm(), layout.sheet().widthMm(), hits,
                         thicknessMm));
         Sequence sequence = Sequencer.order(new SequenceJob(request.machine(), hits, holdings, request.rules().workLimit(),
-                request.rules().seed(), thicknessMm));
+                request.rules().seed(), thicknessMm), PrecedenceRules.with(request.rules().order()));
         Timeline timeline = RunTime.of(new MotionJob(request.machine(), holdings, sequence, 0));
         ProofResult proof = Proof.prove(proofJob(layout, holdings, sequence));
         return new SheetRun(layout, hits, holdings, sequence, timeline, proof);

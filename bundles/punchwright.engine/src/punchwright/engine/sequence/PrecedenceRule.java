@@ -33,6 +33,11 @@ public record PrecedenceRule(WorkKind before, String beforeTool, WorkKind after,
         return fits(before, beforeTool, first) && fits(after, afterTool, later) && forms.puts(first, later);
     }
 
+    /** Whether the rule gives way to one that says the opposite: height and side of forms are custom, no need. */
+    boolean yields() {
+        return forms == FormOrder.UP_FIRST || forms == FormOrder.LOW_FIRST;
+    }
+
     private static boolean fits(WorkKind kind, String tool, ToolGroup group) {
         return (kind == null || kind == group.kind()) && (tool == null || tool.equals(group.use().tool().id()));
     }

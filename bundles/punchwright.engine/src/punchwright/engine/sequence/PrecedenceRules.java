@@ -7,6 +7,7 @@ import static punchwright.engine.sequence.WorkKind.SEPARATING;
 import static punchwright.engine.sequence.WorkKind.SLIT_NEAR_FORM;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The rules that hold for every sheet: common practice, no source. */
 public final class PrecedenceRules {
@@ -28,6 +29,18 @@ public final class PrecedenceRules {
             PrecedenceRule.forms(FormOrder.LOW_FIRST, "Low forms pass under the stripper while high ones are made."));
 
     private PrecedenceRules() {
+    }
+
+    /** The usual rules and those that the engineer added. */
+    public static List<PrecedenceRule> with(List<PrecedenceRule> added) {
+        return Stream.concat(USUAL.stream(), added.stream()).toList();
+    }
+
+    /** Whether the rules put the first group before the later one; custom gives way to any other rule. */
+    static boolean puts(List<PrecedenceRule> rules, ToolGroup first, ToolGroup later) {
+        boolean need = rules.stream().anyMatch(r -> !r.yields() && r.puts(first, later));
+        return need || rules.stream().anyMatch(r -> r.yields() && r.puts(first, later))
+                && rules.stream().noneMatch(r -> !r.yields() && r.puts(later, first));
     }
 
     /** Place in the usual rules from 1, 0 for a rule that was added. */

@@ -45,7 +45,7 @@ final class SequenceCheck {
         for (PrecedenceRule rule : rules) {
             for (ToolGroup a : groups) {
                 for (ToolGroup b : groups) {
-                    if (a != b && rule.puts(a, b) && rules.stream().anyMatch(r -> r.puts(b, a))) {
+                    if (a != b && rule.puts(a, b) && PrecedenceRules.puts(rules, a, b) && PrecedenceRules.puts(rules, b, a)) {
                         String name = a.use().tool().name();
                         findings.add(Finding.of(SequenceReason.RULES_CIRCULAR, "tool " + name, name, b.use().tool().name(),
                                 PrecedenceRules.number(rule), rule.reason()));

@@ -52,7 +52,7 @@ final class ToolOrder {
     }
 
     boolean comesFirst(ToolGroup first, ToolGroup later) {
-        return rules.stream().anyMatch(r -> r.puts(first, later));
+        return PrecedenceRules.puts(rules, first, later);
     }
 
     /** Time of the change in s; 0 from no tool. */

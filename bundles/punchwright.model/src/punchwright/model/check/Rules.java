@@ -43,6 +43,7 @@ public final class Rules {
         GeneralRules.addTo(rows);
         LibraryRules.addTo(rows);
         LayerRuleRules.addTo(rows);
+        OrderRuleRules.addTo(rows);
         MachineRules.addTo(rows);
         StandingRules.addTo(rows);
         ToolRules.addTo(rows);

@@ -28,6 +28,7 @@ import punchwright.planner.convert.MachineReader;
 import punchwright.planner.convert.OrderReader;
 import punchwright.planner.convert.PartReader;
 import punchwright.planner.convert.ShopLayerRules;
+import punchwright.planner.convert.ShopOrderRules;
 import punchwright.planner.convert.StockReader;
 import punchwright.planner.convert.ToolReader;
 
@@ -69,7 +70,7 @@ public final class OrderInput {
         List<KeptSheet> kept = withKept ? KeptReader.read(order, machine) : List.of();
         PlanRequest request = new PlanRequest(order.getNumber(), MachineReader.read(machine),
                 LibraryTools.read(library, drawings, findings), ToolReader.usableHolders(library.getHolders()), demands,
-                StockReader.read(library.getStock(), m -> costs(m, machine, ratePerHour)), PlanningRules.USUAL,
+                StockReader.read(library.getStock(), m -> costs(m, machine, ratePerHour)), PlanningRules.USUAL.with(ShopOrderRules.of(library)),
                 MachineReader.readiness(machine, library.getRates()), LibraryTools.elsewhere(library), kept);
         return new Reading(request, parts, findings);
     }

@@ -130,7 +130,15 @@ public final class LayoutSheet {
                     .wide(9, 10, pages.text(h.isTurned() ? "holding.turned" : "holding.straight"), Look.TEXT)
                     .number(11, layout.getHits().stream().filter(x -> x.getHolding() == h).count(), Look.COUNT).next();
         }
+        layout.getHoldings().stream().filter(h -> h.getParkXMm() != 0 || h.getParkYMm() != 0).forEach(this::park);
         pen.skip(1);
+    }
+
+    /** Where the sheet stands while it is repositioned, when that is not where the last hit leaves it. */
+    private void park(Holding h) {
+        String text = pages.text("holding.park", h.getIndex(), pages.texts().number(h.getParkXMm(), 1),
+                pages.texts().number(h.getParkYMm(), 1));
+        pen.wide(0, LAST, text, Look.NOTE).fit(text, 190).next();
     }
 
     private void times() {

@@ -70,7 +70,11 @@ public enum ShopKind {
     /** What layers of drawings mean, in the order in which they are asked. */
     LAYER_RULES("layerRules", Icons.DRAWING, List.of("name 170", "layerPatterns 200", "lineTypePatterns 130", "colour 60",
             "meaning 110"), List.of(new Group("group.general", "name", "id", "meaning", "notes"),
-                    new Group("group.fits", "layerPatterns", "lineTypePatterns", "colour")), List.of());
+                    new Group("group.fits", "layerPatterns", "lineTypePatterns", "colour")), List.of()),
+    /** What comes first on a sheet beyond the usual rules. */
+    ORDER_RULES("orderRules", Icons.BALLOON, List.of("name 170", "firstWork 130", "firstTool 130", "laterWork 130",
+            "laterTool 130", "reason 200"), List.of(new Group("group.general", "name", "id", "reason", "notes"),
+                    new Group("group.order", "firstWork", "firstTool", "laterWork", "laterTool")), List.of());
 
     private record Group(String titleKey, List<String> names) {
         Group(String titleKey, String... names) {

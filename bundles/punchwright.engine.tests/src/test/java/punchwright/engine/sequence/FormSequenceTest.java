@@ -41,6 +41,21 @@ class FormSequenceTest {
         assertEquals(List.of(4, 2, 1, 3, 0), ids(Shop.job(hits, THICKNESS_MM)));
     }
 
+    /** A rule that the engineer adds goes before the custom of low before high; it does not undo a need. */
+    @Test
+    void anAddedRuleGoesBeforeCustom() {
+        List<SheetHit> hits = List.of(Shop.hit(0, form(1, 8, 2, 3), 100, 100, HitRole.FORM),
+                Shop.hit(1, form(2, 8, 6, 3), 300, 100, HitRole.FORM), Shop.hit(2, round(3, 5), 500, 100, HitRole.PIERCE));
+        SequenceJob job = Shop.job(hits, THICKNESS_MM);
+        assertEquals(List.of(2, 0, 1), ids(job));
+        Sequence s = Sequencer.order(job, PrecedenceRules.with(List.of(PrecedenceRule.tools("F2", "F1", "The low one is soft."))));
+        assertEquals(List.of(2, 1, 0), s.hits().stream().map(h -> h.hit().id()).toList());
+        assertEquals(List.of(), s.findings());
+        Sequence t = Sequencer.order(job, PrecedenceRules.with(List.of(PrecedenceRule.tools("F2", "R3", "x"))));
+        assertEquals("SEQUENCE-RULES-CIRCULAR", t.findings().getFirst().code());
+        assertEquals(3, t.hits().size());
+    }
+
     /** A countersink and a mark stand nowhere, whatever depth their records give: they come before what stands. */
     @Test
     void whatStandsNowhereComesFirst() {

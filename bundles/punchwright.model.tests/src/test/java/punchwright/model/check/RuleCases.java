@@ -23,8 +23,10 @@ import punchwright.model.shop.LayerRule;
 import punchwright.model.shop.Machine;
 import punchwright.model.shop.Material;
 import punchwright.model.shop.MaterialGroup;
+import punchwright.model.shop.OrderRule;
 import punchwright.model.shop.Revision;
 import punchwright.model.shop.ShearKind;
+import punchwright.model.shop.SheetWork;
 import punchwright.model.shop.Standing;
 import punchwright.model.shop.StockKind;
 import punchwright.model.shop.ToolFamily;
@@ -52,6 +54,7 @@ final class RuleCases {
         general();
         library();
         layerRules();
+        orderRules();
         machineSizes();
         machineParts();
         standing();
@@ -120,6 +123,20 @@ final class RuleCases {
         rule.setColour(colour);
         rule.getLayerPatterns().addAll(List.of(layers));
         w.library.getLayerRules().add(rule);
+    }
+
+    private static void orderRules() {
+        rule("072", (w, bad) -> orderRule(w, SheetWork.OPENING, bad ? SheetWork.ANY : SheetWork.FORM));
+        rule("073", (w, bad) -> orderRule(w, SheetWork.FORM, bad ? SheetWork.FORM : SheetWork.SEPARATING));
+    }
+
+    private static void orderRule(World w, SheetWork first, SheetWork later) {
+        OrderRule rule = Samples.SHOP.createOrderRule();
+        rule.setId("order");
+        rule.setName("Order");
+        rule.setFirstWork(first);
+        rule.setLaterWork(later);
+        w.library.getOrderRules().add(rule);
     }
 
     private static void library() {

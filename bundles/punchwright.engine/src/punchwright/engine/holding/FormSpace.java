@@ -32,14 +32,15 @@ import punchwright.engine.tooling.ToolShape;
 public final class FormSpace {
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
-    private static final double CHORD_MM = 0.01;
+    private static final double CHORD_MM = 0.002;
     private static final double SAME_MM = 1e-3;
     private static final double TOUCH_MM = 1e-6;
 
     private record Posed(String tool, double angleDeg) {
     }
 
-    private record Shape(Geometry area, Bounds box) {
+    /** Circles are a point with a radius, all else polygons. */
+    private record Shape(Geometry area, double radiusMm, Bounds box) {
     }
 
     private final double thicknessMm;
@@ -107,11 +108,12 @@ public final class FormSpace {
     double gapMm(SheetHit a, SheetHit b) {
         Geometry moved = AffineTransformation.translationInstance(b.at().x() - a.at().x(), b.at().y() - a.at().y())
                 .transform(shape(b).area);
-        return DistanceOp.distance(shape(a).area, moved);
+        return Math.max(0, DistanceOp.distance(shape(a).area, moved) - shape(a).radiusMm - shape(b).radiusMm);
     }
 
     private double toAxisMm(SheetHit form, Point axis) {
-        return shape(form).area.distance(FACTORY.createPoint(new Coordinate(axis.x() - form.at().x(), axis.y() - form.at().y())));
+        Geometry at = FACTORY.createPoint(new Coordinate(axis.x() - form.at().x(), axis.y() - form.at().y()));
+        return Math.max(0, shape(form).area.distance(at) - shape(form).radiusMm);
     }
 
     private Bounds box(SheetHit h) {
@@ -121,15 +123,24 @@ public final class FormSpace {
 
     private Shape shape(SheetHit h) {
         return shapes.computeIfAbsent(new Posed(h.use().tool().id(), h.angleDeg()), k -> {
-            List<Geometry> areas = new ArrayList<>();
-            Bounds box = Bounds.EMPTY;
-            for (Contour c : ToolFootprint.of(h.use().tool())) {
-                Contour turned = c.moved(Pose.at(0, 0, h.angleDeg()));
-                box = box.including(turned.bounds());
-                areas.add(polygon(Flattening.points(turned, CHORD_MM)));
+            Tool tool = h.use().tool();
+            if (tool.shape() == ToolShape.ROUND || tool.shape().forms() && Math.abs(tool.lengthMm() - tool.widthMm()) < 1e-9) {
+                double r = tool.lengthMm() / 2;
+                return new Shape(FACTORY.createPoint(new Coordinate(0, 0)), r, new Bounds(-r, -r, r, r));
             }
-            return new Shape(areas.size() == 1 ? areas.getFirst() : FACTORY.buildGeometry(areas), box);
+            return polygons(tool, h.angleDeg());
         });
+    }
+
+    private static Shape polygons(Tool tool, double angleDeg) {
+        List<Geometry> areas = new ArrayList<>();
+        Bounds box = Bounds.EMPTY;
+        for (Contour c : ToolFootprint.of(tool)) {
+            Contour turned = c.moved(Pose.at(0, 0, angleDeg));
+            box = box.including(turned.bounds());
+            areas.add(polygon(Flattening.points(turned, CHORD_MM)));
+        }
+        return new Shape(areas.size() == 1 ? areas.getFirst() : FACTORY.buildGeometry(areas), 0, box);
     }
 
     private static Geometry polygon(List<Point> points) {

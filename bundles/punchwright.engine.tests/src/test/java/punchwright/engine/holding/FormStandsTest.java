@@ -24,7 +24,7 @@ import punchwright.engine.tooling.ToolUse;
 /** Forms come after what is cut beside them, across holdings too, and no clamp of a later holding stands on them. */
 class FormStandsTest {
 
-    private static final int CASES = Integer.getInteger("punchwright.forms", 300);
+    private static final int CASES = Integer.getInteger("punchwright.forms", 150);
     private static final Clamps TWO = new Clamps(2, 80, 50, 10, 100, 900, 300);
     private static final ToolUse FORM = Shop.use(1, Shop.form("E", ToolShape.EMBOSS, 20, 20, 3, new ToolRoom(15, 0, 0, 0)),
             null);

@@ -26,7 +26,7 @@ import punchwright.engine.tooling.ToolShape;
  */
 class FormProofTest {
 
-    private static final int CASES = Integer.getInteger("punchwright.forms", 24);
+    private static final int CASES = Integer.getInteger("punchwright.forms", 16);
     private static final ClampArrangement CLAMPS = new ClampArrangement(List.of(200.0, 600.0), 0, 2000, false);
 
     private static Tool emboss(double height, ToolRoom room) {

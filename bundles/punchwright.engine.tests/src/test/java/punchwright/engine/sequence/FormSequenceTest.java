@@ -21,7 +21,7 @@ import punchwright.engine.tooling.ToolUse;
 /** The order of forms among themselves and against cuts. The rules are common practice, no source. */
 class FormSequenceTest {
 
-    private static final int CASES = Integer.getInteger("punchwright.forms", 150);
+    private static final int CASES = Integer.getInteger("punchwright.forms", 100);
     private static final double THICKNESS_MM = 1;
 
     private static ToolUse form(int number, double size, double height, double keepClear) {

@@ -53,8 +53,10 @@ public record WayOut(Kind kind, double value, String id, String name, List<Doubl
         RADIUS,
         /** An opening made larger: least width, mm. */
         LARGER,
-        /** Moved away from a neighbour or edge: by mm. Values: distance now mm, distance needed mm. */
+        /** Moved away from a neighbour, or the edge where the name is empty: by mm. Values: distance now and needed, mm. */
         APART,
+        /** Drawn as one opening with the neighbour. */
+        JOINED,
         /**
          * As drawn not by punching in this shop. Value: largest thickness that a machine takes, mm, where that is the cause, else
          * 0. Values: machines and new tools that were asked.
@@ -95,7 +97,9 @@ public record WayOut(Kind kind, double value, String id, String name, List<Doubl
     /** In words, with the unit. */
     public String text(Locale locale) {
         ResourceBundle texts = texts(locale);
-        List<Object> arguments = new ArrayList<>(List.of(value, kind == Kind.TOOL ? texts.getString("SHAPE." + id) : name));
+        String called = kind == Kind.TOOL ? texts.getString("SHAPE." + id)
+                : kind == Kind.APART && name.isEmpty() ? texts.getString("EDGE") : name;
+        List<Object> arguments = new ArrayList<>(List.of(value, called));
         arguments.addAll(values);
         String own = new MessageFormat(texts.getString(kind.name()), locale).format(arguments.toArray());
         return own + and.stream().map(w -> " " + texts.getString("AND") + " " + w.text(locale)).collect(Collectors.joining());

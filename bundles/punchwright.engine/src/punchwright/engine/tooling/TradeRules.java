@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 import org.locationtech.jts.geom.Geometry;
 
 import punchwright.engine.feature.Feature;
 import punchwright.engine.finding.Finding;
+import punchwright.engine.finding.WayOut;
 import punchwright.engine.press.CopperBar;
 import punchwright.engine.press.Countersink;
 import punchwright.engine.press.FormingRules;
@@ -31,11 +33,13 @@ final class TradeRules {
 
     private final ToolingJob job;
     private final double thicknessMm;
+    private final NeighbourWayOut neighbours;
     private final List<Finding> findings = new ArrayList<>();
 
     TradeRules(ToolingJob job) {
         this.job = job;
         thicknessMm = job.thicknessMm();
+        neighbours = new NeighbourWayOut(job);
     }
 
     List<Finding> findings(List<Operation> operations) {
@@ -70,17 +74,22 @@ final class TradeRules {
     private void form(Operation o) {
         Feature under = null;
         double nearest = Double.POSITIVE_INFINITY;
+        Supplier<List<WayOut>> ways = List::of;
         for (PartHit hit : o.hits()) {
             Geometry area = Areas.of(ToolFootprint.at(o.tool(), hit).getFirst());
             for (Feature f : openings()) {
+                double distance = area.distance(Areas.of(f.contour()));
                 if (f.center().distance(hit.at()) < f.lengthMm() / 2) {
                     under = f;
-                } else {
-                    nearest = Math.min(nearest, area.distance(Areas.of(f.contour())));
+                } else if (distance < nearest) {
+                    nearest = distance;
+                    ways = () -> neighbours.ofForm(hit.at(), area, f);
                 }
             }
         }
-        findings.addAll(FormingRules.checkNeighbour(subject(o.feature()), nearest, thicknessMm));
+        for (Finding near : FormingRules.checkNeighbour(subject(o.feature()), nearest, thicknessMm)) {
+            findings.add(near.with(ways.get()));
+        }
         switch (o.tool().shape()) {
             case LOUVRE -> louvre(o);
             case COLLAR -> collar(o, under);

@@ -19,12 +19,14 @@ final class WebCheck {
     private static final double TOUCHING_MM = 0.02;
 
     private final ToolingJob job;
+    private final NeighbourWayOut neighbours;
     private final List<Feature> openings;
     private final List<Geometry> lines;
     private final BoxIndex index;
 
     WebCheck(ToolingJob job) {
         this.job = job;
+        neighbours = new NeighbourWayOut(job);
         openings = job.features().features().stream().filter(Feature::isOpening).toList();
         lines = new ArrayList<>(openings.stream().map(f -> (Geometry) Areas.of(f.contour()).getExteriorRing()).toList());
         index = new BoxIndex(openings.stream().map(f -> f.contour().bounds()).toList());
@@ -38,9 +40,10 @@ final class WebCheck {
             double web = Math.min(nearest(i, least), near(i, least) ? outer.distance(lines.get(i)) : least);
             String subject = FeatureNames.subject(job.features().part(), openings.get(i));
             if (web < TOUCHING_MM) {
-                findings.add(Finding.at(openings.get(i).center(), ToolingReason.NO_WEB, subject, web));
-            } else {
-                findings.addAll(WebRules.check(subject, web, job.thicknessMm()));
+                findings.add(Finding.at(openings.get(i).center(), ToolingReason.NO_WEB, subject, web)
+                        .with(neighbours.ofWeb(openings.get(i))));
+            } else if (!WebRules.check(subject, web, job.thicknessMm()).isEmpty()) {
+                findings.add(WebRules.check(subject, web, job.thicknessMm()).getFirst().with(neighbours.ofWeb(openings.get(i))));
             }
         }
         return findings;

@@ -14,6 +14,7 @@ import punchwright.engine.advice.OrderToday;
 import punchwright.engine.advice.PartSaving;
 import punchwright.engine.advice.Recommendation;
 import punchwright.engine.finding.Finding;
+import punchwright.engine.finding.WayOut;
 
 /** An advice as names and values: one record for the order book, then one for each row of both lists. */
 final class AdviceRecord {
@@ -105,6 +106,19 @@ final class AdviceRecord {
         m.put("subject", f.subject());
         m.put("message", f.message());
         m.put("remedy", f.remedy());
+        m.put("waysOut", f.waysOut().stream().map(AdviceRecord::way).toList());
+        return m;
+    }
+
+    private static Map<String, Object> way(WayOut w) {
+        Map<String, Object> m = new LinkedHashMap<>();
+        m.put("kind", w.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        m.put("value", w.value());
+        m.put("id", w.id());
+        m.put("name", w.name());
+        m.put("values", w.values());
+        m.put("and", w.and().stream().map(AdviceRecord::way).toList());
+        m.put("text", w.text(Locale.ENGLISH));
         return m;
     }
 }

@@ -77,10 +77,17 @@ final class WeighingTable {
         if (first.alternatives().isEmpty()) {
             lines.add("  no way to make it");
         }
+        if (first.alternatives().stream().noneMatch(Alternative::chosen)) {
+            weighing.reasons(first).forEach(f -> line("    %s", said(f.message(), f.remedy(Locale.ENGLISH))));
+        }
         List<Alternative> shown = first.alternatives().stream().limit(MOST_ALTERNATIVES).toList();
         shown.forEach(a -> lines.add(row(a)));
         first.alternatives().stream().skip(MOST_ALTERNATIVES).filter(Alternative::chosen).forEach(a -> lines.add(row(a)));
         passedOver(first);
+    }
+
+    private static String said(String message, String more) {
+        return more.isEmpty() ? message : message + " " + more;
     }
 
     private static String what(List<Feature> features) {
@@ -103,7 +110,8 @@ final class WeighingTable {
             if (f.reason() == ToolingReason.DOES_NOT_FIT) {
                 line("    %d tools have no way to make it", list.size());
             } else {
-                line("    passed over: %s: %s%s", f.subject(), f.message(), list.size() > 1 ? " (and " + (list.size() - 1)
+                String said = said(f.message(), f.nearest(Locale.ENGLISH));
+                line("    passed over: %s: %s%s", f.subject(), said, list.size() > 1 ? " (and " + (list.size() - 1)
                         + " more tools: " + list.stream().skip(1).limit(4).map(Finding::subject).collect(Collectors.joining(", "))
                         + (list.size() > 5 ? ", ..." : "") + ")" : "");
             }

@@ -7,7 +7,9 @@ import punchwright.engine.feature.FeatureSet;
 import punchwright.engine.finding.Finding;
 import punchwright.engine.planning.PartWishes;
 import punchwright.engine.press.Machine;
+import punchwright.engine.tooling.Alternative;
 import punchwright.engine.tooling.ChoiceWeights;
+import punchwright.engine.tooling.FeatureWays;
 import punchwright.engine.tooling.Loading;
 import punchwright.engine.tooling.ToolWeighing;
 import punchwright.engine.tooling.ToolingJob;
@@ -33,6 +35,15 @@ public record PartWeighing(ToolingJob job, PartWishes wishes, ChoiceWeights weig
     /** What must be made. */
     public FeatureSet features() {
         return job.features();
+    }
+
+    /** Why nothing makes the first of these features; empty where something does. */
+    public List<Finding> reasons(FeatureWays ways) {
+        if (ways.alternatives().stream().anyMatch(Alternative::chosen)) {
+            return List.of();
+        }
+        String subject = "part " + features().part() + ", feature " + ways.features().getFirst().number() + " (";
+        return wished.operations().findings().stream().filter(f -> f.isError() && f.subject().startsWith(subject)).toList();
     }
 
     /** The machine as the engine sees it. */

@@ -34,7 +34,7 @@ final class OperationColumns {
             Column.text("col.tool", 150, PassedOver::tool),
             new Column<>(Texts.of("col.passed"), 100, SWT.LEFT, p -> Texts.of("operations.passed." + p.rank()), PassedOver::rank),
             Column.text("col.message", 380, PassedOver::reason),
-            Column.text("col.remedy", 260, PassedOver::remedy),
+            Column.text("col.remedy", 400, PassedOver::remedy),
             Column.text("col.code", 150, PassedOver::code));
 
     static final List<Column<ToolWish>> WISHES = List.of(

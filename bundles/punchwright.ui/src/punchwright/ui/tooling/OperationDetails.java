@@ -44,7 +44,7 @@ final class OperationDetails {
     /** Ways and tools passed over of a line, none for null; what no tool makes comes with the reasons in front. */
     void show(FeatureLine line, PartWeighing weighing) {
         ways.setRows(line == null ? List.of() : Way.of(line, weighing));
-        List<PassedOver> over = line == null ? List.of() : PassedOver.of(line);
+        List<PassedOver> over = line == null ? List.of() : PassedOver.of(line, weighing);
         passed.setRows(over);
         passedTab.setText(Texts.of("operations.passed.count", over.size()));
         if (line != null && line.chosen() == null) {

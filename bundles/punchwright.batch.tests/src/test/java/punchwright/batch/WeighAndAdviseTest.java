@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import com.google.gson.JsonArray;
@@ -76,10 +78,37 @@ class WeighAndAdviseTest {
             }
             assertEquals(1, chosen);
             for (JsonElement f : e.getAsJsonObject().getAsJsonArray("passedOver")) {
-                has(f.getAsJsonObject(), "code", "severity", "subject", "message", "remedy");
+                has(f.getAsJsonObject(), "code", "severity", "subject", "message", "remedy", "waysOut");
                 assertFalse(f.getAsJsonObject().get("message").getAsString().isBlank());
             }
         }
+    }
+
+    /** With every tool forbidden: why, and as the way out one of them, in the table and as values. */
+    @Test
+    void whatCannotBeMadeIsToldWithItsReasonAndItsWayOut() throws IOException {
+        List<String> words = new ArrayList<>(List.of("weigh", "GS-150", "--machine", "P1"));
+        Pattern.compile("<tools id=\"([^\"]+)\"").matcher(Files.readString(shop.resolve("library.pwlib"))).results()
+                .forEach(m -> words.addAll(List.of("--forbid", m.group(1))));
+        run(words.toArray(String[]::new));
+        List<String> lines = shell.out().lines().toList();
+        int missing = 0;
+        for (int i = 0; i + 1 < lines.size(); i++) {
+            if (lines.get(i).equals("  no way to make it")) {
+                missing++;
+                String why = lines.get(i + 1);
+                assertTrue(why.contains("is forbidden") && why.contains("It works with "), why);
+            }
+        }
+        assertTrue(missing > 0, shell.out());
+        words.add("--json");
+        run(words.toArray(String[]::new));
+        JsonObject weighed = JsonParser.parseString(shell.out().lines().reduce((a, b) -> b).orElseThrow()).getAsJsonObject();
+        long allowed = weighed.getAsJsonArray("findings").asList().stream().map(JsonElement::getAsJsonObject)
+                .filter(f -> f.get("code").getAsString().equals("TOOLING-NEEDS-FORBIDDEN"))
+                .flatMap(f -> f.getAsJsonArray("waysOut").asList().stream()).map(JsonElement::getAsJsonObject)
+                .filter(w -> w.get("kind").getAsString().equals("allow") && w.get("id").getAsString().startsWith("T-")).count();
+        assertTrue(allowed > 0, shell.out());
     }
 
     @Test

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import punchwright.engine.feature.Feature;
+import punchwright.engine.finding.Finding;
+import punchwright.engine.finding.WayOut;
 import punchwright.engine.planning.Progress;
 import punchwright.engine.tooling.Alternative;
 import punchwright.engine.tooling.FeatureWays;
@@ -99,6 +101,21 @@ class PartToolingTest {
                 .orElseThrow();
         assertTrue(w.wished().ways().stream().flatMap(f -> f.passedOver().stream())
                 .anyMatch(f -> f.code().equals("TOOLING-FORBIDDEN") && f.subject().equals(name)));
+    }
+
+    @Test
+    void whatNothingMakesHasItsReasonAndItsNearestWayOut() {
+        workspace.library().getTools().forEach(t -> wish(WishKind.FORBID, t.getId(), null));
+        PartWeighing w = weigh();
+        assertFalse(w.wished().ways().isEmpty());
+        for (FeatureWays ways : w.wished().ways()) {
+            List<Finding> reasons = w.reasons(ways);
+            assertEquals(1, reasons.size(), reasons.toString());
+            assertTrue(reasons.get(0).waysOut().stream().anyMatch(WayOut::found), reasons.get(0).remedy());
+        }
+        part.getWishes().clear();
+        PartWeighing free = weigh();
+        assertTrue(free.wished().ways().stream().allMatch(ways -> free.reasons(ways).isEmpty()));
     }
 
     @Test

@@ -29,16 +29,16 @@ final class PartWays {
     private PartGuard guard;
 
     PartWays(ToolingJob job, ChoiceWeights weights, ToolWishes wishes, WaysMemory memory) {
-        this(job, weights, wishes, new ToolLimits(job, wishes.forbidden(), memory), new HashMap<>(), memory);
+        this(job, weights, wishes, new ToolLimits(job, wishes.forbidden(), memory), new HashMap<>(), memory, new HashMap<>());
     }
 
     private PartWays(ToolingJob job, ChoiceWeights weights, ToolWishes wishes, ToolLimits limits,
-            Map<String, List<Candidate>> alone, WaysMemory memory) {
+            Map<String, List<Candidate>> alone, WaysMemory memory, Map<String, List<WayOut>> waysOut) {
         this.job = job;
         this.weights = weights;
         this.wishes = wishes;
         this.limits = limits;
-        whyNot = new WhyNot(job, limits);
+        whyNot = new WhyNot(job, limits, waysOut);
         Machine m = job.machine();
         if (!job.thicknessFits()) {
             findings.add(Finding.of(ToolingReason.THICKNESS, "part " + job.features().part(), job.thicknessMm(), m.name(),
@@ -55,10 +55,12 @@ final class PartWays {
     static List<PartWays> of(List<OrderPart> parts, ChoiceWeights weights) {
         Map<Set<String>, ToolLimits> limits = new HashMap<>();
         Map<Set<String>, Map<String, List<Candidate>>> alone = new HashMap<>();
+        Map<Set<String>, Map<String, List<WayOut>>> waysOut = new HashMap<>();
         return parts.stream().map(p -> {
             Set<String> forbidden = p.wishes().forbidden();
             return new PartWays(p.job(), weights, p.wishes(), limits.computeIfAbsent(forbidden, f -> new ToolLimits(p.job(), f)),
-                    alone.computeIfAbsent(forbidden, f -> new HashMap<>()), new WaysMemory());
+                    alone.computeIfAbsent(forbidden, f -> new HashMap<>()), new WaysMemory(),
+                    waysOut.computeIfAbsent(forbidden, f -> new HashMap<>()));
         }).toList();
     }
 

@@ -12,6 +12,7 @@ import punchwright.engine.feature.Feature;
 import punchwright.engine.feature.FeatureKind;
 import punchwright.engine.finding.Finding;
 import punchwright.engine.finding.WayOut;
+import punchwright.engine.finding.WayOut.Kind;
 import punchwright.engine.press.SmallestFeature;
 
 /** Says why a feature has no candidate: the refusal of the tool that would make it, else that none is owned. */
@@ -21,11 +22,14 @@ final class WhyNot {
     private static final int MOST_ASKED = 32;
 
     private final Map<String, List<WayOut>> asked = new HashMap<>();
+    private final Map<String, List<WayOut>> known;
     private final ToolingJob job;
     private final ToolLimits limits;
     private FeatureWayOut out;
 
-    WhyNot(ToolingJob job, ToolLimits limits) {
+    /** {@code known}: ways out of openings of other parts of the order, added to; a larger opening depends on its neighbours. */
+    WhyNot(ToolingJob job, ToolLimits limits, Map<String, List<WayOut>> known) {
+        this.known = known;
         this.job = job;
         this.limits = limits;
     }
@@ -46,10 +50,18 @@ final class WhyNot {
         }
         String key = why.finding().reason() + " " + (feature.isOpening() ? Candidates.key(feature) : FeatureNames.what(feature)
                 + " " + feature.angleDeg() + " " + feature.path().size());
+        List<WayOut> before = known.get(key);
+        if (before != null) {
+            return why.finding().with(before);
+        }
         if (!asked.containsKey(key)) {
             asked.put(key, asked.size() < MOST_ASKED ? ways(feature, why.cause(), asked.size()) : notAsked(MOST_ASKED));
         }
-        return why.finding().with(asked.get(key));
+        List<WayOut> ways = asked.get(key);
+        if (feature.isOpening() && ways.stream().noneMatch(w -> w.kind() == Kind.LARGER || w.kind() == Kind.NOT_ASKED)) {
+            known.put(key, ways);
+        }
+        return why.finding().with(ways);
     }
 
     private List<WayOut> ways(Feature feature, Tool cause, int before) {
@@ -61,7 +73,7 @@ final class WhyNot {
     }
 
     private static List<WayOut> notAsked(int before) {
-        return List.of(WayOut.of(WayOut.Kind.NOT_ASKED, before));
+        return List.of(WayOut.of(Kind.NOT_ASKED, before));
     }
 
     private Why why(Feature feature, String subject) {

@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import punchwright.engine.finding.Finding;
+import punchwright.engine.finding.WayOut;
 import punchwright.engine.press.HeadKind;
 import punchwright.engine.tooling.ChoiceWeights;
 import punchwright.engine.tooling.OrderChoice;
@@ -29,11 +31,14 @@ import punchwright.engine.tooling.setup.SetupSolver;
  */
 public final class ChoiceBench {
 
-    static final String USAGE = "bench choice [--seed N] [--cases N] [--parts N] [--solvers]\n"
+    static final String USAGE = "bench choice [--seed N] [--cases N] [--parts N] [--solvers | --refused]\n"
             + "  --seed N    first seed, default 1\n"
             + "  --cases N   cases, default 20\n"
             + "  --parts N   parts of an order, default 40\n"
-            + "  --solvers   compare the libraries on the arithmetic alone instead (minutes)";
+            + "  --solvers   compare the libraries on the arithmetic alone instead (minutes)\n"
+            + "  --refused   parts of which little or nothing can be made instead, without and with the nearest ways out";
+    /** Sheets that ask for some dies too wide, and for dies and punches that hardly any tool has. */
+    private static final double[] THICK_MM = { 4, 6, 7.9 };
     private static final int TOOLS = 300;
     private static final int OPENINGS = 56;
     private static final int OPENINGS_IN_ORDER = 20;
@@ -54,6 +59,7 @@ public final class ChoiceBench {
         int cases = 20;
         int parts = 40;
         boolean solvers = false;
+        boolean refused = false;
         try {
             for (int i = 0; i < arguments.size(); i++) {
                 switch (arguments.get(i)) {
@@ -61,6 +67,7 @@ public final class ChoiceBench {
                     case "--cases" -> cases = Integer.parseInt(arguments.get(++i));
                     case "--parts" -> parts = Integer.parseInt(arguments.get(++i));
                     case "--solvers" -> solvers = true;
+                    case "--refused" -> refused = true;
                     default -> throw new IllegalArgumentException("unknown option " + arguments.get(i));
                 }
             }
@@ -70,6 +77,13 @@ public final class ChoiceBench {
             return 2;
         }
         ChoiceBench bench = new ChoiceBench(out);
+        if (refused) {
+            bench.refused(0, 3);
+            bench.rows.clear();
+            bench.refused(seed, cases);
+            bench.print();
+            return 0;
+        }
         bench.ours(0, 3, parts);
         bench.rows.clear();
         if (solvers) {
@@ -96,6 +110,27 @@ public final class ChoiceBench {
             start = seconds();
             OrderSelection o = OrderChoice.choose(order, shop(s).readiness(SHEETS), ChoiceWeights.USUAL);
             add("order of " + parts + " parts", seconds() - start, o.costSeconds(), o.boundSeconds());
+        }
+    }
+
+    /** Parts in thick sheet, chosen without and with looking for ways out; the difference is what looking costs. */
+    private void refused(long seed, int cases) {
+        for (double thickness : THICK_MM) {
+            int none = 0;
+            int found = 0;
+            for (long s = seed; s < seed + cases; s++) {
+                SeededShop shop = shop(s);
+                OrderPart part = shop.part("part", OPENINGS, 20);
+                for (boolean asked : new boolean[] { false, true }) {
+                    double start = seconds();
+                    List<Finding> errors = ToolChoice.choose(shop.thick(part, thickness, asked)).findings().stream()
+                            .filter(Finding::isError).toList();
+                    add(thickness + " mm, " + (asked ? "ways out" : "reasons alone"), seconds() - start, 1, 1);
+                    none += asked ? errors.size() : 0;
+                    found += asked ? (int) errors.stream().filter(f -> f.waysOut().stream().anyMatch(WayOut::found)).count() : 0;
+                }
+            }
+            out.printf(Locale.ROOT, "%.1f mm: %d refusals, %d with a way out%n", thickness, none, found);
         }
     }
 

@@ -22,6 +22,7 @@ import punchwright.engine.press.MaterialGroup;
 import punchwright.engine.press.Place;
 import punchwright.engine.press.Times;
 import punchwright.engine.tooling.AngleFreedom;
+import punchwright.engine.tooling.Elsewhere;
 import punchwright.engine.tooling.Holder;
 import punchwright.engine.tooling.OrderPart;
 import punchwright.engine.tooling.Readiness;
@@ -127,6 +128,21 @@ final class SeededShop {
         ToolingJob job = new ToolingJob(features, STEEL, THICKNESS_MM, machine(), List.copyOf(tools.values()), holders(),
                 ToolingRules.USUAL);
         return new OrderPart(job, ToolWishes.NONE, pieces, 0);
+    }
+
+    /** The part in sheet for which few tools are allowed; {@code asked}: with other machines and materials for ways out. */
+    ToolingJob thick(OrderPart part, double thicknessMm, boolean asked) {
+        ToolingJob j = part.job();
+        Material soft = new Material("M2", "EN AW-1050", MaterialGroup.ALUMINIUM, 2.7, 70, 110, 80, ClearanceRule.PERCENT, 15, 2,
+                0.8);
+        Material hard = new Material("M3", "1.4301", MaterialGroup.STAINLESS_STEEL, 7.9, 520, 720, 560, ClearanceRule.PERCENT, 25,
+                0.5, 1.5);
+        Machine m = j.machine();
+        Machine other = new Machine("P2", "stronger press", m.throatDepthMm(), m.travelXMm(), m.travelYMm(), m.xAxis(), m.yAxis(),
+                m.longestSheetMm(), m.minThicknessMm(), m.maxThicknessMm(), m.maxSheetMassKg(), 2 * m.pressForceN(), m.headKind(),
+                m.places(), m.clamps(), m.times(), m.dropOpeningMm(), m.accuracyMm(), m.options());
+        return new ToolingJob(j.features(), STEEL, thicknessMm, m, j.tools(), j.holders(), j.rules(), asked
+                ? new Elsewhere(List.of(m, other), List.of(STEEL, soft, hard)) : Elsewhere.NOTHING);
     }
 
     private static Contour opening(double[] s) {

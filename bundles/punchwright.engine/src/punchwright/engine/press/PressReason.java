@@ -43,6 +43,8 @@ public enum PressReason implements Reason {
     COLLAR_LOW(Severity.WARNING),
     /** Hole under a collar is not the one it needs: hole mm, needed mm, collar mm. */
     COLLAR_HOLE(Severity.WARNING),
+    /** Collar without a hole punched first: needed mm, collar mm. */
+    COLLAR_SOLID(Severity.WARNING),
     /** Countersink leaves no land: depth mm, deepest mm, thickness mm. */
     COUNTERSINK_DEEP(Severity.WARNING),
     /** Copper bar: 0 hole, 1 edge distance or 2 web; value mm, least mm, thickness mm. */

@@ -120,6 +120,9 @@ final class TradeRules {
         double mean = o.tool().lengthMm() - thicknessMm;
         double given = o.tool().room().dieRadiusMm();
         double core = ThreadCollar.coreMm(mean, height, given > 0 ? given : ThreadCollar.USUAL_DIE_RADIUS_MM, thicknessMm);
+        if (under == null && core > 0) {
+            findings.add(Finding.of(PressReason.COLLAR_SOLID, subject(o.feature()), core, o.tool().lengthMm()));
+        }
         double hole = under == null ? core : under.lengthMm();
         findings.addAll(ThreadCollar.check(subject(o.feature()), job.material().group(), mean, hole, height, thicknessMm));
         if (under != null && core > 0 && Math.abs(hole - core) > HOLE_TOLERANCE * core) {

@@ -18,6 +18,7 @@ import punchwright.engine.drawing.HoleArrangement;
 import punchwright.engine.drawing.ParametricParts;
 import punchwright.engine.feature.FeatureKind;
 import punchwright.engine.finding.Finding;
+import punchwright.engine.geometry.Contour;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.geometry.Shape;
 import punchwright.engine.planning.FormDemand;
@@ -32,6 +33,7 @@ import punchwright.model.work.HolePattern;
 import punchwright.model.work.HoleShape;
 import punchwright.model.work.NotchedBracketShape;
 import punchwright.model.work.Part;
+import punchwright.model.work.PartForm;
 import punchwright.model.work.PartShape;
 import punchwright.model.work.PerforatedPanelShape;
 import punchwright.model.work.PlateShape;
@@ -62,7 +64,7 @@ public final class PartReader {
         if (part.getMaterial() == null || part.getMaterial().eIsProxy()) {
             throw new InputException(Finding.of(InputReason.PART_WITHOUT_MATERIAL, describe(part), describe(part)));
         }
-        return new PartDemand(part.getId(), describe(part), shape(part), forms(part),
+        return new PartDemand(part.getId(), describe(part), withCoreHoles(shape(part), part), forms(part),
                 MaterialReader.read(part.getMaterial()), part.getThicknessMm(), pieces, anglesDeg(part.getGrain()), wishes(part),
                 drawnForms(part));
     }
@@ -148,6 +150,19 @@ public final class PartReader {
 
     private static Hole hole(HoleShape shape, Point at, double angleDeg, double sizeMm, double widthMm) {
         return new Hole(Hole.Form.valueOf(shape.getName()), at, angleDeg, sizeMm, widthMm > 0 ? widthMm : sizeMm, 0);
+    }
+
+    /** The core holes of forms are punched before them; those that the shape shows already are its own. */
+    private static Shape withCoreHoles(Shape shape, Part part) {
+        List<Contour> holes = new ArrayList<>(shape.holes());
+        for (PartForm f : part.getForms()) {
+            Point at = new Point(f.getXMm(), f.getYMm());
+            if (f.getCoreHoleMm() > 0 && holes.stream().noneMatch(h -> h.bounds().center().distance(at) < f.getLengthMm() / 2
+                    || h.contains(at))) {
+                holes.add(Contour.circle(at, f.getCoreHoleMm()));
+            }
+        }
+        return holes.size() == shape.holes().size() ? shape : new Shape(shape.outer(), holes);
     }
 
     private static List<FormDemand> forms(Part part) {

@@ -76,6 +76,9 @@ class TradeRulesTest {
         assertTrue(found.getFirst().message().contains("5.87"), found.getFirst().message());
         Parts right = Parts.plate(200, 100).round(100, 50, 6).form("COLLAR", 100, 50, 9);
         assertTrue(of(PressReason.COLLAR_HOLE, right, 1, Shop.STEEL, collar, Shop.round(6)).isEmpty());
+        Parts solid = Parts.plate(200, 100).form("COLLAR", 100, 50, 9);
+        assertEquals(1, of(PressReason.COLLAR_SOLID, solid, 1, Shop.STEEL, collar).size());
+        assertTrue(of(PressReason.COLLAR_SOLID, right, 1, Shop.STEEL, collar, Shop.round(6)).isEmpty());
         Parts tight = Parts.plate(200, 100).round(100, 50, 3).form("COLLAR", 100, 50, 9);
         assertEquals(1, of(PressReason.STRETCH, tight, 1, Shop.STEEL, collar).size());
     }

@@ -20,7 +20,8 @@ public final class ShopOrderRules {
     /** In the order of the library; without those that say nothing on one of their sides. */
     public static List<PrecedenceRule> of(Library library) {
         return library.getOrderRules().stream().map(ShopOrderRules::read)
-                .filter(r -> (r.before() != null || r.beforeTool() != null) && (r.after() != null || r.afterTool() != null)).toList();
+                .filter(r -> (r.before() != null || r.beforeTool() != null) && (r.after() != null || r.afterTool() != null))
+                .toList();
     }
 
     private static PrecedenceRule read(OrderRule r) {

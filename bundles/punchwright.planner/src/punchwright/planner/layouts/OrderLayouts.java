@@ -90,7 +90,8 @@ public final class OrderLayouts {
     private static PlanRequest limited(PlanRequest r, long work) {
         PlanningRules u = r.rules();
         return work <= 0 ? r : new PlanRequest(r.title(), r.machine(), r.tools(), r.holders(), r.demands(), r.stock(),
-                new PlanningRules(u.tooling(), u.edgeMm(), u.clampStripMm(), u.skeletonMm(), work, u.seed(), u.order()), r.readiness(),
+                new PlanningRules(u.tooling(), u.edgeMm(), u.clampStripMm(), u.skeletonMm(), work, u.seed(), u.order()),
+                r.readiness(),
                 r.elsewhere(), r.kept());
     }
 }

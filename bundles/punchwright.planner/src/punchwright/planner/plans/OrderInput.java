@@ -70,7 +70,8 @@ public final class OrderInput {
         List<KeptSheet> kept = withKept ? KeptReader.read(order, machine) : List.of();
         PlanRequest request = new PlanRequest(order.getNumber(), MachineReader.read(machine),
                 LibraryTools.read(library, drawings, findings), ToolReader.usableHolders(library.getHolders()), demands,
-                StockReader.read(library.getStock(), m -> costs(m, machine, ratePerHour)), PlanningRules.USUAL.with(ShopOrderRules.of(library)),
+                StockReader.read(library.getStock(), m -> costs(m, machine, ratePerHour)),
+                PlanningRules.USUAL.with(ShopOrderRules.of(library)),
                 MachineReader.readiness(machine, library.getRates()), LibraryTools.elsewhere(library), kept);
         return new Reading(request, parts, findings);
     }

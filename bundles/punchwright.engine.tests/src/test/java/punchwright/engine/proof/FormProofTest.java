@@ -75,8 +75,8 @@ class FormProofTest {
     @Test
     void aBodyThatComesDownOnTheFormIsCaught() {
         Tool stout = Shop.form("Q", ToolShape.SQUARE, 10, 10, 0, new ToolRoom(0, 60, 0, 0));
-        Tool slim = new Tool("Q", "Q", ToolShape.SQUARE, 10, 10, 0, stout.freedom(), 0, List.of(0.2), stout.shear(), 0, 100, 10, 5,
-                stout.hitsPerGrind(), 0, 1, 0, List.of(), null, stout.room());
+        Tool slim = new Tool("Q", "Q", ToolShape.SQUARE, 10, 10, 0, stout.freedom(), 0, List.of(0.2), stout.shear(), 0, 100, 10,
+                5, stout.hitsPerGrind(), 0, 1, 0, List.of(), null, stout.room());
         SmallPlan p = with(emboss(3, ToolRoom.NONE), 400, 300);
         p.hits.add(1, new ProofHit(901, 425, 300, 0, slim, 0));
         assertTrue(codes(p).contains("PROOF-FORM-STRUCK"), codes(p));
@@ -94,7 +94,8 @@ class FormProofTest {
             double first = 160 + random.nextInt(400);
             p.holdings = List.of(CLAMPS, new ClampArrangement(List.of(first, first + 400), 0, 2000, false));
             later(p, 1);
-            boolean clamped = Math.abs(first - 400) < 40 + Math.sqrt(75) - 1e-9 || Math.abs(first + 400 - 400) < 40 + Math.sqrt(75);
+            double reach = 40 + Math.sqrt(75);
+            boolean clamped = Math.abs(first - 400) < reach || Math.abs(first + 400 - 400) < reach;
             assertEquals(!clamped, p.prove().proven(), () -> "clamp at " + first + ": " + codes(p));
             assertTrue(!clamped || codes(p).contains("PROOF-FORM-CLAMPED"));
         }

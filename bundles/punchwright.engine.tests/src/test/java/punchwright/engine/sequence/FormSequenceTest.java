@@ -48,7 +48,8 @@ class FormSequenceTest {
                 Shop.hit(1, form(2, 8, 6, 3), 300, 100, HitRole.FORM), Shop.hit(2, round(3, 5), 500, 100, HitRole.PIERCE));
         SequenceJob job = Shop.job(hits, THICKNESS_MM);
         assertEquals(List.of(2, 0, 1), ids(job));
-        Sequence s = Sequencer.order(job, PrecedenceRules.with(List.of(PrecedenceRule.tools("F2", "F1", "The low one is soft."))));
+        PrecedenceRule soft = PrecedenceRule.tools("F2", "F1", "The low one is soft.");
+        Sequence s = Sequencer.order(job, PrecedenceRules.with(List.of(soft)));
         assertEquals(List.of(2, 1, 0), s.hits().stream().map(h -> h.hit().id()).toList());
         assertEquals(List.of(), s.findings());
         Sequence t = Sequencer.order(job, PrecedenceRules.with(List.of(PrecedenceRule.tools("F2", "R3", "x"))));

@@ -132,6 +132,26 @@ class LayoutsTest {
         assertTrue(editor.isDirty());
         Ui.page().saveEditor(editor, false);
         assertTrue(Files.readString(file.path()).contains("<placements"), "kept with the order");
+        runsAndWebAreSetAndCheckedAnew();
+    }
+
+    private void runsAndWebAreSetAndCheckedAnew() {
+        Spinner runs = (Spinner) Ui.find(page, c -> c instanceof Spinner).get(0);
+        int before = kept().getRuns();
+        runs.setSelection(before + 2);
+        runs.notifyListeners(SWT.Selection, new Event());
+        assertEquals(before + 2, kept().getRuns());
+        assertTrue(page.tables().parts().shown().get(0).made() > ORDERED);
+        file.undo();
+        assertEquals(before, runs.getSelection());
+        Combo web = (Combo) Ui.find(page, c -> c instanceof Combo).get(2);
+        web.select(web.getItemCount() - 1);
+        web.notifyListeners(SWT.Selection, new Event());
+        assertTrue(row().problems().stream().anyMatch(p -> p.reason() == LayoutReason.WEB), row().problems().toString());
+        page.actions().addEmpty();
+        assertEquals(0, page.bench().sheet().pieces().size());
+        assertTrue(page.bench().add("plate"));
+        assertEquals(1, page.bench().sheet().pieces().size());
     }
 
     @Test
@@ -203,25 +223,5 @@ class LayoutsTest {
         assertFalse(row().problems().isEmpty());
         file.redo();
         assertTrue(row().problems().isEmpty());
-    }
-
-    @Test
-    void runsAndWebAreSetAndCheckedAnew() {
-        Spinner runs = (Spinner) Ui.find(page, c -> c instanceof Spinner).get(0);
-        int before = kept().getRuns();
-        runs.setSelection(before + 2);
-        runs.notifyListeners(SWT.Selection, new Event());
-        assertEquals(before + 2, kept().getRuns());
-        assertTrue(page.tables().parts().shown().get(0).made() > ORDERED);
-        file.undo();
-        assertEquals(before, runs.getSelection());
-        Combo web = (Combo) Ui.find(page, c -> c instanceof Combo).get(2);
-        web.select(web.getItemCount() - 1);
-        web.notifyListeners(SWT.Selection, new Event());
-        assertTrue(row().problems().stream().anyMatch(p -> p.reason() == LayoutReason.WEB), row().problems().toString());
-        page.actions().addEmpty();
-        assertEquals(0, page.bench().sheet().pieces().size());
-        assertTrue(page.bench().add("plate"));
-        assertEquals(1, page.bench().sheet().pieces().size());
     }
 }

@@ -10,12 +10,11 @@ import java.util.function.Function;
 import punchwright.engine.geometry.Shape;
 import punchwright.planner.layouts.ArrangedSheet;
 import punchwright.planner.layouts.Piece;
-import punchwright.planner.layouts.PieceProblem;
 import punchwright.ui.part.PartShapes;
 import punchwright.ui.sheet.Outline;
 import punchwright.ui.sheet.Scene;
 
-/** Makes the picture of an arranged sheet: pieces with their numbers, places of problems with theirs. */
+/** Makes the picture of an arranged sheet: pieces with their numbers. */
 final class ArrangedScene {
 
     private final Map<Shape, List<Outline>> outlines = new IdentityHashMap<>();
@@ -26,17 +25,13 @@ final class ArrangedScene {
         this.labels = labels;
     }
 
-    Scene of(ArrangedSheet sheet, List<PieceProblem> problems) {
+    Scene of(ArrangedSheet sheet) {
         List<Scene.Piece> pieces = new ArrayList<>();
         for (int i = 0; i < sheet.pieces().size(); i++) {
             Piece piece = sheet.pieces().get(i);
             pieces.add(Scene.Piece.of(i + 1, label(i + 1, piece), contours(sheet, piece)));
         }
-        List<Scene.Mark> marks = new ArrayList<>();
-        for (PieceProblem p : problems) {
-            p.finding().placeIfAny().ifPresent(at -> marks.add(new Scene.Mark(at.x(), at.y(), 0, problems.indexOf(p) + 1)));
-        }
-        return new Scene(sheet.sheet().lengthMm(), sheet.sheet().widthMm(), pieces, List.of(), List.of(), List.of(), marks);
+        return new Scene(sheet.sheet().lengthMm(), sheet.sheet().widthMm(), pieces, List.of(), List.of(), List.of(), List.of());
     }
 
     /** What stands on a piece: its number and what people call its part. */

@@ -117,7 +117,7 @@ public final class LayoutTables {
     }
 
     private static List<Column<Totals>> totalColumns(String currency) {
-        return List.of(Column.text("layouts.col.material", 130, Totals::name), Column.count("col.sheets", 60, Totals::sheets),
+        return List.of(Column.text("layouts.col.material", 170, Totals::name), Column.count("col.sheets", 60, Totals::sheets),
                 Column.number("layouts.col.use", 70, 1, t -> 100 * t.figures().utilisation()),
                 Column.number("layouts.col.area", 80, 2, t -> t.figures().sheetMm2() * 1e-6),
                 Column.number("layouts.col.bound", 80, 2, t -> t.figures().boundMm2() * 1e-6),

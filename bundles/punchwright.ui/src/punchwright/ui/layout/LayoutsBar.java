@@ -9,6 +9,7 @@ import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 
 import punchwright.model.shop.Machine;
@@ -74,8 +75,10 @@ final class LayoutsBar extends Composite {
 
     /** Chooses a machine as a person does. */
     void choose(Machine wanted) {
-        machine.select(machines.indexOf(wanted));
-        machine.notifyListeners(SWT.Selection, null);
+        if (machines.contains(wanted)) {
+            machine.select(machines.indexOf(wanted));
+            machine.notifyListeners(SWT.Selection, new Event());
+        }
     }
 
     void onAction(Runnable laidOut, Runnable nested, Runnable filled, Runnable stopped) {

@@ -14,14 +14,11 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.Text;
 
-import punchwright.engine.planning.SheetLayouts;
 import punchwright.model.shop.ItemStatus;
 import punchwright.model.shop.Library;
 import punchwright.model.shop.Machine;
-import punchwright.model.shop.StockSheet;
 import punchwright.model.work.KeptLayout;
 import punchwright.model.work.Order;
-import punchwright.model.work.Part;
 import punchwright.planner.layouts.OrderLayouts;
 import punchwright.ui.session.OpenFile;
 import punchwright.ui.session.Session;
@@ -90,7 +87,7 @@ public final class LayoutsPage extends Composite {
     }
 
     private void connect() {
-        bar.onMachine(this::queue);
+        bar.onMachine(this::otherMachine);
         bar.onAction(actions::layOut, actions::nestAround, actions::fill, actions::stop);
         controls.onSet(this::set);
         bench.onChange(this::live);
@@ -99,7 +96,7 @@ public final class LayoutsPage extends Composite {
                 .toList()));
         tables.problems().onSelect(line -> {
             if (line != null) {
-                canvas.selectMark(line.number());
+                line.problem().finding().placeIfAny().ifPresent(at -> canvas.show(at.x(), at.y()));
                 bench.select(line.problem().pieces().stream().map(n -> n - 1).toList());
             }
         });
@@ -112,6 +109,14 @@ public final class LayoutsPage extends Composite {
             actions.drop();
         });
         refresh();
+    }
+
+    /** What was known of the machine before does not hold for this one. */
+    private void otherMachine() {
+        rows.context(null);
+        contextKey = "";
+        refresh();
+        queue();
     }
 
     private static List<Machine> machines() {
@@ -173,24 +178,10 @@ public final class LayoutsPage extends Composite {
         BenchRow row = row();
         bench.show(row);
         bar.enable(bar.machine() != null && rows.context().isPresent(), row != null && row.sheet() != null);
-        controls.show(row, row == null ? List.of() : stockFor(row.kept()), row == null ? List.of() : webs(row.kept()),
-                row == null ? List.of() : partsFor(row.kept()));
+        controls.show(row, row == null ? SheetChoices.NONE
+                : SheetChoices.of(row.kept(), library(), rows, tables.parts().shown()));
         actions.update();
         live();
-    }
-
-    private List<Double> webs(KeptLayout kept) {
-        return rows.sheets(kept).map(SheetLayouts::websMm).orElse(List.of()).stream().filter(w -> w > 0).distinct().toList();
-    }
-
-    private static List<StockSheet> stockFor(KeptLayout kept) {
-        return library().getStock().stream().filter(s -> s.getMaterial() == kept.getMaterial()
-                && Math.abs(s.getThicknessMm() - kept.getThicknessMm()) < 1e-6).toList();
-    }
-
-    private List<Part> partsFor(KeptLayout kept) {
-        return tables.parts().shown().stream().map(PartNeed::part).filter(p -> p.getMaterial() == kept.getMaterial()
-                && Math.abs(p.getThicknessMm() - kept.getThicknessMm()) < 1e-6).toList();
     }
 
     /** What changes with the hand: figures, check, selection. */
@@ -216,6 +207,18 @@ public final class LayoutsPage extends Composite {
     /** The row that is shown, or null. */
     BenchRow row() {
         return rows.rows().stream().filter(r -> r.kept() == shown).findFirst().orElse(null);
+    }
+
+    /** Shows a kept layout, and selects the piece of an index, -1 for none. */
+    public void reveal(KeptLayout kept, int piece) {
+        if (kept.getMachine() != bar.machine()) {
+            bar.choose(kept.getMachine());
+        }
+        shown = kept;
+        refresh();
+        if (piece >= 0 && row() != null && row().sheet() != null) {
+            bench.select(List.of(piece));
+        }
     }
 
     /** Puts layouts in the place of others and shows the first new one. */

@@ -13,10 +13,8 @@ import punchwright.engine.geometry.Bounds;
 import punchwright.engine.nesting.Remnant;
 import punchwright.planner.layouts.ArrangedSheet;
 import punchwright.planner.layouts.Piece;
-import punchwright.planner.layouts.PieceProblem;
 import punchwright.ui.sheet.Outline;
 import punchwright.ui.sheet.Pen;
-import punchwright.ui.sheet.Signs;
 import punchwright.ui.sheet.Viewport;
 import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
@@ -30,9 +28,7 @@ import punchwright.ui.theme.Inks;
 final class PiecePainter {
 
     private static final int HATCH_PX = 9;
-    private static final int[] WRONG = { 9, 4 };
-    private static final int MOST_WORDS = 12;
-    private static final int SIGN_PX = 18;
+    private static final int[] WRONG = { 9, 7 };
     private static final int LEAST_LOCK_PX = 18;
 
     private final GC gc;
@@ -52,10 +48,10 @@ final class PiecePainter {
         zones();
         remnants();
         int held = bench.hasInHand() && !bench.selected().isEmpty() ? bench.selected().getFirst() : -1;
+        numbers();
         if (held >= 0) {
             fill(sheet.pieces().get(held));
         }
-        numbers();
         bench.selected().stream().filter(i -> i < sheet.pieces().size()).forEach(i -> {
             Pen.thick(gc, Ink.ACCENT);
             gc.setLineWidth(3);
@@ -63,7 +59,7 @@ final class PiecePainter {
         });
         wrong();
         sheet.pieces().stream().filter(Piece::locked).forEach(this::padlock);
-        words();
+        new ProblemTags(gc, view).draw(bench.problems());
         if (held >= 0) {
             place(sheet.pieces().get(held));
         }
@@ -158,49 +154,24 @@ final class PiecePainter {
     /** A padlock in the upper left corner of the piece's box. */
     private void padlock(Piece piece) {
         Bounds box = sheet.box(piece);
-        int x = view.px(box.minX()) + 7;
-        int y = view.py(box.maxY()) + 7;
+        int x = view.px(box.minX()) + 4;
+        int y = view.py(box.maxY()) + 4;
         if (view.px(box.maxX()) - x < LEAST_LOCK_PX || view.py(box.minY()) - y < LEAST_LOCK_PX) {
             return;
         }
         gc.setBackground(Inks.of(Ink.PAPER));
-        gc.fillRectangle(x - 3, y - 3, 17, 19);
+        gc.fillRectangle(x - 2, y - 2, 14, 16);
         Pen.thick(gc, Ink.GRAPHITE);
-        gc.drawArc(x + 2, y, 7, 10, 0, 180);
+        gc.drawArc(x + 2, y, 6, 9, 0, 180);
         gc.setBackground(Inks.of(Ink.GRAPHITE));
-        gc.fillRectangle(x, y + 6, 12, 8);
-    }
-
-    /** The word of each problem with its sign under its place; with a piece in the hand each word once. */
-    private void words() {
-        Set<String> said = new LinkedHashSet<>();
-        for (PieceProblem p : bench.problems().stream().limit(MOST_WORDS).toList()) {
-            String word = ProblemWords.brief(p);
-            if (p.finding().place() != null && (said.add(word) || !bench.hasInHand())) {
-                int x = view.px(p.finding().place().x());
-                int y = view.py(p.finding().place().y()) + 10;
-                int left = tag(word, x + SIGN_PX / 2, y, Ink.ERROR);
-                Signs.draw(gc, 0, left - SIGN_PX / 2 - 1, y + SIGN_PX / 2, SIGN_PX);
-            }
-        }
+        gc.fillRectangle(x, y + 5, 10, 7);
     }
 
     /** Where the piece in the hand lies, above it. */
     private void place(Piece piece) {
         Bounds box = sheet.box(piece);
         String text = Texts.of("layouts.at", Numbers.fixed(box.minX(), 1), Numbers.fixed(box.minY(), 1));
-        tag(text, view.px((box.minX() + box.maxX()) / 2), view.py(box.maxY()) - gc.textExtent(text).y - 8, Ink.GRAPHITE);
-    }
-
-    /** Words on paper with a thin frame, about a middle column; returns where the frame begins. */
-    private int tag(String text, int px, int py, Ink ink) {
-        Point size = gc.textExtent(text);
-        int left = px - size.x / 2 - 4;
-        gc.setBackground(Inks.of(Ink.PAPER));
-        gc.fillRectangle(left, py, size.x + 8, size.y + 2);
-        Pen.thin(gc, ink);
-        gc.drawRectangle(left, py, size.x + 8, size.y + 2);
-        gc.drawText(text, left + 4, py + 1, true);
-        return left;
+        new ProblemTags(gc, view).tag(text, view.px((box.minX() + box.maxX()) / 2),
+                view.py(box.maxY()) - gc.textExtent(text).y - 8, Ink.GRAPHITE);
     }
 }

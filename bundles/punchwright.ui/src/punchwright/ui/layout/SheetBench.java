@@ -58,7 +58,7 @@ public final class SheetBench {
         }
         int count = now.sheet().pieces().size();
         selected = same ? selected.stream().filter(i -> i < count).toList() : List.of();
-        Scene scene = scenes.of(now.sheet(), now.problems());
+        Scene scene = scenes.of(now.sheet());
         if (same) {
             canvas.updateScene(scene);
         } else {
@@ -133,7 +133,7 @@ public final class SheetBench {
     void take(int index) {
         inHand = row.sheet();
         live = List.of();
-        Scene all = scenes.of(inHand, List.of());
+        Scene all = scenes.of(inHand);
         canvas.updateScene(new Scene(all.lengthMm(), all.widthMm(),
                 all.parts().stream().filter(p -> p.number() != index + 1).toList(), List.of(), List.of(), List.of(), List.of()));
     }

@@ -122,15 +122,15 @@ final class SheetControls extends Composite {
     }
 
     /** Shows a layout with what can be chosen for it; null disables everything. */
-    void show(BenchRow row, List<StockSheet> sheets, List<Double> someWebs, List<Part> someParts) {
+    void show(BenchRow row, SheetChoices choices) {
         filling = true;
-        offers = sheets;
-        parts = someParts;
+        offers = choices.stock();
+        parts = choices.parts();
         int chosenPart = Math.max(0, part.getSelectionIndex());
         fill(stock, offers.stream().map(s -> String.valueOf(s.getName())).toList(), row == null ? -1
                 : offers.indexOf(row.kept().getStock()));
         double now = row == null ? 0 : row.kept().getWebMm();
-        webs = new ArrayList<>(someWebs);
+        webs = new ArrayList<>(choices.webs());
         if (now > 0 && webs.stream().noneMatch(w -> Math.abs(w - now) < 1e-6)) {
             webs.add(now);
         }

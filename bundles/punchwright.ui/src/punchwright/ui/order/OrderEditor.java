@@ -3,6 +3,7 @@ package punchwright.ui.order;
 
 import java.util.List;
 
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -12,6 +13,8 @@ import org.eclipse.swt.widgets.TabFolder;
 import org.eclipse.swt.widgets.TabItem;
 
 import punchwright.model.shop.Library;
+import punchwright.model.work.KeptLayout;
+import punchwright.model.work.KeptPlacement;
 import punchwright.model.work.Order;
 import punchwright.model.work.WorkPackage;
 import punchwright.ui.editor.FileEditor;
@@ -75,6 +78,19 @@ public final class OrderEditor extends FileEditor {
     /** The machines this order can be planned on. */
     public MachineChoice choice() {
         return choice;
+    }
+
+    @Override
+    public void reveal(EObject object) {
+        for (EObject at = object; at != null; at = at.eContainer()) {
+            if (at instanceof KeptLayout kept) {
+                showLayouts();
+                layouts.reveal(kept, object instanceof KeptPlacement piece ? kept.getPlacements().indexOf(piece) : -1);
+                return;
+            }
+        }
+        pages.setSelection(0);
+        super.reveal(object);
     }
 
     @Override

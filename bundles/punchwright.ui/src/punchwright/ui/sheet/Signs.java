@@ -24,10 +24,15 @@ public final class Signs {
         gc.drawLine(sign.placePx(), sign.placePy(), sign.px(), sign.py());
         gc.setBackground(Inks.of(Ink.GRAPHITE));
         gc.fillOval(sign.placePx() - 2, sign.placePy() - 2, 5, 5);
-        shape(gc, rank, sign.px(), sign.py(), MarkSigns.SIZE_PX);
-        String text = Integer.toString(sign.mark().number());
-        org.eclipse.swt.graphics.Point size = gc.textExtent(text);
-        gc.drawText(text, sign.px() - size.x / 2, sign.py() - size.y / 2 + (rank == 1 ? 3 : 0), true);
+        numbered(gc, rank, sign.mark().number(), sign.px(), sign.py(), MarkSigns.SIZE_PX);
+    }
+
+    /** Draws the sign of a rank (0 error, 1 warning, 2 note) with a number in it about a point. */
+    public static void numbered(GC gc, int rank, int number, int px, int py, int size) {
+        shape(gc, rank, px, py, size);
+        String text = Integer.toString(number);
+        org.eclipse.swt.graphics.Point extent = gc.textExtent(text);
+        gc.drawText(text, px - extent.x / 2, py - extent.y / 2 + (rank == 1 ? 3 : 0), true);
     }
 
     /** Draws the sign of a rank (0 error, 1 warning, 2 note) about a point. */

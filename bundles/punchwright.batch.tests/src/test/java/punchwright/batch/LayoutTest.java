@@ -102,6 +102,20 @@ class LayoutTest {
     }
 
     @Test
+    void whatArrangedLayoutsDoNotMakeIsLaidOutBesideThem() throws IOException {
+        assertEquals(ExitCode.GOOD.number(), run("layout", "T-1", "--machine", "P1", "--keep", "--json"), shell.err());
+        JsonArray arranged = layouts(record()).get(0).getAsJsonObject().getAsJsonArray("pieces");
+        Files.writeString(shop.resolve("orders/T-1.pworder"), order().replace("quantity=\"3\"", "quantity=\"130\""));
+        assertEquals(ExitCode.GOOD.number(), run("layout", "T-1", "--machine", "P1", "--json"), shell.err());
+        assertEquals(arranged, layouts(record()).get(0).getAsJsonObject().get("pieces"), "the arranged sheet stays as it is");
+        int made = 0;
+        for (var layout : layouts(record())) {
+            made += layout.getAsJsonObject().get("runs").getAsInt() * layout.getAsJsonObject().getAsJsonArray("pieces").size();
+        }
+        assertEquals(130, made);
+    }
+
+    @Test
     void anArrangedLayoutThatFailsTheCheckIsAFindingWithTheWayOut() throws IOException {
         assertEquals(ExitCode.GOOD.number(), run("layout", "T-1", "--machine", "P1", "--keep"), shell.err());
         String spoilt = order().replaceFirst("(<placements[^>]*)xMm=\"[^\"]+\"", "$1xMm=\"-40.0\"");

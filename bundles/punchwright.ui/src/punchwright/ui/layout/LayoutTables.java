@@ -110,7 +110,7 @@ public final class LayoutTables {
 
     private static List<Column<StockUse>> stockColumns(String currency) {
         return List.of(Column.text("layouts.stock", 170, StockUse::name), Column.count("layouts.col.used", 60, StockUse::used),
-                Column.text("layouts.col.onHand", 100, StockUse::onHand),
+                Column.text("layouts.col.onHand", 125, StockUse::onHand),
                 money("col.price", currency, u -> u.sheet().price()),
                 Column.text("layouts.col.remnants", 200, StockUse::remnantWords),
                 money("layouts.col.worth", currency, StockUse::value));

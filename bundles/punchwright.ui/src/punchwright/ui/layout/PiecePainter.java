@@ -48,9 +48,14 @@ final class PiecePainter {
         zones();
         remnants();
         int held = bench.hasInHand() && !bench.selected().isEmpty() ? bench.selected().getFirst() : -1;
-        numbers();
+        for (int i = 0; i < sheet.pieces().size(); i++) {
+            if (i != held) {
+                number(i, true);
+            }
+        }
         if (held >= 0) {
             fill(sheet.pieces().get(held));
+            number(held, false);
         }
         bench.selected().stream().filter(i -> i < sheet.pieces().size()).forEach(i -> {
             Pen.thick(gc, Ink.ACCENT);
@@ -113,23 +118,22 @@ final class PiecePainter {
         }
     }
 
-    /** Numbers of pieces whose label does not fit, where the number does. */
-    private void numbers() {
-        for (int i = 0; i < sheet.pieces().size(); i++) {
-            Bounds box = sheet.box(sheet.pieces().get(i));
-            int width = view.px(box.maxX()) - view.px(box.minX()) - 8;
-            int height = view.py(box.minY()) - view.py(box.maxY()) - 8;
-            String number = String.valueOf(i + 1);
-            Point label = gc.textExtent(bench.scenes().label(i + 1, sheet.pieces().get(i)));
-            Point size = gc.textExtent(number);
-            if ((label.x > width || label.y > height) && size.x <= width && size.y <= height) {
-                int x = (view.px(box.minX()) + view.px(box.maxX()) - size.x) / 2;
-                int y = (view.py(box.minY()) + view.py(box.maxY()) - size.y) / 2;
-                gc.setBackground(Inks.of(Ink.PART));
-                gc.fillRectangle(x - 3, y, size.x + 6, size.y);
-                gc.setForeground(Inks.of(Ink.PENCIL));
-                gc.drawText(number, x, y, true);
-            }
+    /** The number of a piece; {@code labelled}: only where the label that the picture gives it does not fit. */
+    private void number(int index, boolean labelled) {
+        Bounds box = sheet.box(sheet.pieces().get(index));
+        int width = view.px(box.maxX()) - view.px(box.minX()) - 8;
+        int height = view.py(box.minY()) - view.py(box.maxY()) - 8;
+        String number = String.valueOf(index + 1);
+        Point label = gc.textExtent(bench.scenes().label(index + 1, sheet.pieces().get(index)));
+        Point size = gc.textExtent(number);
+        boolean shown = labelled && label.x <= width && label.y <= height;
+        if (!shown && size.x <= width && size.y <= height) {
+            int x = (view.px(box.minX()) + view.px(box.maxX()) - size.x) / 2;
+            int y = (view.py(box.minY()) + view.py(box.maxY()) - size.y) / 2;
+            gc.setBackground(Inks.of(Ink.PART));
+            gc.fillRectangle(x - 3, y, size.x + 6, size.y);
+            gc.setForeground(Inks.of(Ink.PENCIL));
+            gc.drawText(number, x, y, true);
         }
     }
 

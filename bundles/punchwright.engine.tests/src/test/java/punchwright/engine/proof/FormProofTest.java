@@ -48,10 +48,13 @@ class FormProofTest {
                 new FormClearance(up, down, holdDown));
     }
 
-    /** A square of 10 punched 15.5 mm from the axis of a form of 20 leaves 0.5 mm; 1.5 t = 2.25 mm are needed; 18 mm leave 3. */
+    /**
+     * A square of 10 punched 15.5 mm from the axis of a form of 20 leaves 0.5 mm; 1.5 t = 2.25 mm are needed; 18 mm leave 3. A hole
+     * in the middle of the form is punched before it or not at all.
+     */
     @Test
     void anOrderSwappedAcrossAFormIsCaught() {
-        for (double away : new double[] {15.5, 18}) {
+        for (double away : new double[] {0, 15.5, 18}) {
             SmallPlan p = with(emboss(3, ToolRoom.NONE), 400, 300);
             p.hits.add(1, new ProofHit(901, 400 + away, 300, 0, SmallPlan.Q10, 0));
             assertEquals(away == 18, p.prove().proven(), () -> codes(p));

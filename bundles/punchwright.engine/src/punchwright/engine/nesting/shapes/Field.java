@@ -2,6 +2,8 @@
 package punchwright.engine.nesting.shapes;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 import punchwright.engine.nesting.boxes.Work;
 
@@ -26,6 +28,8 @@ final class Field {
     private final double[][] weight;
     private final double[] outsideWeight;
     private final Overlap test = new Overlap();
+    /** Large pieces first: a place that is no good is seen sooner. */
+    private final int[] byArea;
     private final Work work;
 
     Field(Piece[] pieces, double length, double width, Work work) {
@@ -46,6 +50,8 @@ final class Field {
         outside = new double[n];
         weight = new double[n][n];
         outsideWeight = new double[n];
+        byArea = IntStream.range(0, n).boxed().sorted(Comparator.comparingDouble((Integer i) -> -pieces[i].hullArea))
+                .mapToInt(i -> i).toArray();
         resetWeights();
     }
 
@@ -136,7 +142,8 @@ final class Field {
         double hy = py + o.maxY;
         double sum = 0;
         int looked = 0;
-        for (int j = 0; j < pieces.length && sum < most; j++) {
+        for (int k = 0; k < byArea.length && sum < most; k++) {
+            int j = byArea[k];
             if (lowX[j] < hx && highX[j] > lx && lowY[j] < hy && highY[j] > ly && j != i) {
                 double v = pair(i, t, px, py, j, (most - sum) / weight[i][j]);
                 sum += v > 0 ? v * weight[i][j] : 0;
@@ -204,6 +211,6 @@ final class Field {
     }
 
     private static double next(double w, double v, double worst) {
-        return v > 0 ? w * (1.2 + 0.8 * v / worst) : Math.max(1, w * 0.95);
+        return v > 0 ? w * (1.05 + 0.3 * v / worst) : Math.max(1, w * 0.98);
     }
 }

@@ -22,9 +22,9 @@ final class Outline {
     final double minY;
     final double maxX;
     final double maxY;
-    final double[] poleX;
-    final double[] poleY;
-    final double[] poleR;
+    final float[] poleX;
+    final float[] poleY;
+    final float[] poleR;
 
     /**
      * @param rings polygon at angle 0
@@ -48,9 +48,15 @@ final class Outline {
         minY = turned.minY();
         maxX = turned.maxX();
         maxY = turned.maxY();
-        poleX = poles.stream().mapToDouble(p -> cos * p.x() - sin * p.y()).toArray();
-        poleY = poles.stream().mapToDouble(p -> sin * p.x() + cos * p.y()).toArray();
-        poleR = poles.stream().mapToDouble(Poles.Circle::r).toArray();
+        poleX = new float[poles.size()];
+        poleY = new float[poles.size()];
+        poleR = new float[poles.size()];
+        for (int k = 0; k < poleR.length; k++) {
+            Poles.Circle p = poles.get(k);
+            poleX[k] = (float) (cos * p.x() - sin * p.y());
+            poleY[k] = (float) (sin * p.x() + cos * p.y());
+            poleR[k] = (float) p.r();
+        }
     }
 
     private static double[][] edges(Rings rings) {

@@ -108,19 +108,26 @@ final class Overlap {
         return f.contains(m.insetAx[0] + dx, m.insetAy[0] + dy) || m.contains(f.ax[0] - dx, f.ay[0] - dy);
     }
 
-    private static double measure(Outline m, Outline f, double dx, double dy, double softness,
-            double mostSum) {
-        double sum = 0;
-        for (int i = 0; i < m.poleR.length && (i == 0 || sum < mostSum); i++) {
-            double x = m.poleX[i] + dx;
-            double y = m.poleY[i] + dy;
-            double r = m.poleR[i];
-            for (int j = 0; j < f.poleR.length; j++) {
-                double ex = x - f.poleX[j];
-                double ey = y - f.poleY[j];
-                double d = r + f.poleR[j] - Math.sqrt(ex * ex + ey * ey);
-                double depth = d >= softness ? d : softness * softness / (2 * softness - d);
-                sum += depth * Math.min(r, f.poleR[j]);
+    /** In single precision: only how badly is told here, not whether. */
+    private static double measure(Outline m, Outline f, double dx, double dy, double softness, double mostSum) {
+        float sum = 0;
+        float most = (float) Math.min(mostSum, Float.MAX_VALUE);
+        float soft = (float) softness;
+        float soft2 = soft * soft;
+        float[] fx = f.poleX;
+        float[] fy = f.poleY;
+        float[] fr = f.poleR;
+        for (int i = 0; i < m.poleR.length && (i == 0 || sum < most); i++) {
+            float x = m.poleX[i] + (float) dx;
+            float y = m.poleY[i] + (float) dy;
+            float r = m.poleR[i];
+            for (int j = 0; j < fr.length; j++) {
+                float ex = x - fx[j];
+                float ey = y - fy[j];
+                float q = fr[j];
+                float d = r + q - (float) Math.sqrt(ex * ex + ey * ey);
+                float depth = d >= soft ? d : soft2 / (2 * soft - d);
+                sum += depth * (r < q ? r : q);
             }
         }
         return Math.sqrt(sum);

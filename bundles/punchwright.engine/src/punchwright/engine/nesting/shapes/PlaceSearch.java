@@ -4,15 +4,15 @@ package punchwright.engine.nesting.shapes;
 import java.util.SplittableRandom;
 
 /**
- * The best place for one piece among the others: random samples over the rectangle, half of them where corners meet, and around
- * the present place, then a descent along random directions from the best few.
+ * The best place for one piece among the others: random samples over the rectangle, some where corners meet, and around the
+ * present place, then a descent along random directions from the best few.
  */
 final class PlaceSearch {
 
     private static final int KEPT = 3;
 
     /** Of a hundred wide samples, those where corners meet: exact fits are hardly ever sampled otherwise. */
-    private static final int TOUCH = 50;
+    private static final int TOUCH = 30;
 
     private final Field field;
     private final SplittableRandom random;

@@ -8,10 +8,10 @@ import java.util.List;
  * A length below which no strip holds given pieces.
  *
  * <p>At every x the sections of the pieces, as shares of the strip's width, sum to 1 at most. A dual feasible function f keeps
- * that: its sum over the sections stays at most 1 (Fekete and Schepers, Mathematical Programming 91, 2001). So the length is at least
- * the sum over the pieces of the least, over the angles, of the integral of f(section) along x. The plain share gives the area;
- * functions that round large sections up give more where pieces are too wide to lie side by side. Functions here grow with the
- * section, so that the smaller end of a stretch bounds the stretch.
+ * that: its sum over the sections stays at most 1 (Fekete and Schepers, Mathematical Programming 91, 2001). So the length is
+ * at least the sum over the pieces of the least, over the angles, of the integral of f(section) along x. The plain share gives
+ * the area; functions that round large sections up give more where pieces are too wide to lie side by side. The functions here
+ * grow with the section, so that the smaller end of a stretch bounds the stretch.
  */
 public final class StripBound {
 

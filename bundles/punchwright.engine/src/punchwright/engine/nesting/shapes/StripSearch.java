@@ -13,8 +13,8 @@ import punchwright.engine.nesting.boxes.Work;
  * Pieces in a strip of fixed width, as short as the work allows.
  *
  * <p>From a first arrangement the strip is cut shorter step by step; what then overlaps is separated. Where that fails, a near
- * miss is disturbed by exchanging two large pieces and tried again; at last the best arrangement is pressed together in
- * ever smaller steps.
+ * miss is disturbed by exchanging large pieces and tried again a little longer; at last the best arrangement is pressed together
+ * in ever smaller steps.
  */
 public final class StripSearch {
 
@@ -26,7 +26,10 @@ public final class StripSearch {
     public record Strip(double length, List<Placed> placed) {
     }
 
-    private static final double EXPLORE_SHARE = 0.75;
+    private static final double EXPLORE_SHARE = 0.7;
+    private static final double WIDEST_STEP = 0.02;
+    private static final double NARROWEST_STEP = 0.002;
+    private static final int MOST_EXCHANGES = 5;
 
     private final Piece[] pieces;
     private final Work work;
@@ -77,26 +80,33 @@ public final class StripSearch {
         return Math.max(area / field.width, longest);
     }
 
+    /** Wider steps after success, narrower after failure; the longer nothing succeeds, the more is exchanged. */
     private void explore() {
-        Separation separation = new Separation(field, work, random, 100, 2);
-        double step = 0.02;
+        Separation separation = new Separation(field, work, random, 50, 2);
+        double step = WIDEST_STEP;
+        int fails = 0;
         List<Arrangement> misses = new ArrayList<>();
         List<Double> missed = new ArrayList<>();
         double least = shortest();
-        double target = Math.max(least, best.length() * (1 - step));
-        shorten(target);
+        shorten(Math.max(least, best.length() * (1 - step)));
         while (!work.spent(EXPLORE_SHARE) && best.length() > least * (1 + 1e-9)) {
             if (separation.run(EXPLORE_SHARE)) {
                 best = field.arrangement();
                 misses.clear();
                 missed.clear();
-                target = Math.max(least, best.length() * (1 - step));
-                shorten(target);
+                fails = 0;
+                step = Math.min(WIDEST_STEP, step * 1.5);
+                shorten(Math.max(least, best.length() * (1 - step)));
             } else {
-                step = Math.max(0.002, step / 2);
+                fails++;
+                step = Math.max(NARROWEST_STEP, step / 2);
                 keepMiss(misses, missed);
                 field.set(misses.get(pick(misses.size())));
-                disturb();
+                shorten(Math.max(least, best.length() * (1 - step)));
+                int exchanges = 1 + random.nextInt(Math.min(fails, MOST_EXCHANGES));
+                for (int k = 0; k < exchanges; k++) {
+                    disturb();
+                }
             }
         }
     }
@@ -160,7 +170,7 @@ public final class StripSearch {
         field.move(i, field.turn[i], x, y);
     }
 
-    /** Cuts the strip at a random place by the difference: what lies beyond moves up. */
+    /** Cuts the strip at a random place by the difference, or opens it there: what lies beyond moves with it. */
     private void shorten(double length) {
         double by = field.length - length;
         double cut = random.nextDouble() * field.length;

@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
  * Smallest total number of bins published for the ten instances of each class and size of the two-dimensional bin packing sets of
  * Berkey and Wang (classes 1 to 6) and of Martello and Vigo (7 to 10): the least over Goncalves and Resende, International
  * Journal of Production Economics 145 (2013); Parreno and others, Annals of Operations Research 179 (2010); Blum and Schmid,
- * Procedia Computer Science 18 (2013); Beyaz and others, Applied Soft Computing 36 (2015); Cid-Garcia and Rios-Solis, PLOS ONE 15 (2020).
+ * Procedia Computer Science 18 (2013); Beyaz and others, Applied Soft Computing 36 (2015); Cid-Garcia and
+ * Rios-Solis, PLOS ONE 15 (2020).
  * Taken from a collection of these figures, not checked against the papers.
  */
 final class Published {

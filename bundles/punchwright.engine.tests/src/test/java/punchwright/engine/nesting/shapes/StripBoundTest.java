@@ -27,7 +27,7 @@ class StripBoundTest {
         return polygon(angles, 0, 0, length, 0, length, width, 0, width);
     }
 
-    /** Validation, by hand: squares of 6 cannot lie side by side in a width of 10, so three need 18; their area alone says 10.8. */
+    /** Validation, by hand: squares of 6 cannot lie side by side in a width of 10, so three need 18; by area 10.8. */
     @Test
     void squaresTooWideToLieSideBySideNeedTheSumOfTheirLengths() {
         Piece square = box(6, 6, List.of(0.0, 90.0));

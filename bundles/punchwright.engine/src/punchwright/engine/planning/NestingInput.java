@@ -64,7 +64,7 @@ final class NestingInput {
         return new NestingJob(nestParts, offers(), margins,
                 new SheetLimits(m.longestSheetMm(), m.throatDepthMm(), m.maxSheetMassKg()),
                 first.material().densityKgPerDm3() * 1e-6 * first.thicknessMm(), costs,
-                new SearchLimits(request.rules().workLimit(), request.rules().seed(), false));
+                new SearchLimits(request.rules().workLimit(), request.rules().seed(), trial.outlines()));
     }
 
     /** The pieces that must be made under the part's own id, those of another want beside them. */

@@ -17,6 +17,9 @@ import punchwright.engine.tooling.ToolLoading;
 /** Plans all sheets of one material and thickness; tries shared cuts first and webs with a skeleton strip next. */
 final class SheetJobPlanner {
 
+    /** Parts that fill more than this share of their box are laid out by it alone. */
+    private static final double FULL_BOX = 0.98;
+
     private final PlanRequest request;
     private final List<PartDemand> demands;
     private final Material material;
@@ -119,14 +122,27 @@ final class SheetJobPlanner {
         return all;
     }
 
-    /** The first attempt without errors; with none, the one with the fewest. */
+    /**
+     * The first attempt without errors; with none, the one with the fewest. Each web is tried by true outlines first where that
+     * costs less than by boxes.
+     */
     private SheetJob tryWebs(List<PartPlan> parts, List<Finding> fromParts) {
         Deque<Trial> trials = new ArrayDeque<>(trials(parts));
         SheetJob best = null;
         while (!trials.isEmpty()) {
             progress.check();
             Trial trial = trials.removeFirst();
-            SheetJob job = attempt(parts, best == null ? fromParts : withNote(fromParts, best, trial), trial);
+            List<Finding> notes = best == null ? fromParts : withNote(fromParts, best, trial);
+            Nesting boxes = kept(parts, trial).nest();
+            Nesting outlines = trial.oneDirection() || rectangles() ? boxes : kept(parts, trial.byOutlines()).nest();
+            if (cheaper(outlines, boxes)) {
+                SheetJob job = attempt(parts, notes, trial.byOutlines(), outlines);
+                if (job.errors() == 0) {
+                    return job;
+                }
+                best = best == null || job.errors() < best.errors() ? job : best;
+            }
+            SheetJob job = attempt(parts, notes, trial, boxes);
             if (job.errors() == 0) {
                 return job;
             }
@@ -138,6 +154,21 @@ final class SheetJobPlanner {
         return best;
     }
 
+    private boolean rectangles() {
+        return demands.stream().allMatch(d -> d.shape().outer().areaMm2()
+                > FULL_BOX * d.shape().bounds().width() * d.shape().bounds().height());
+    }
+
+    /** More pieces, or as many at less cost. */
+    private static boolean cheaper(Nesting a, Nesting b) {
+        int more = pieces(a) - pieces(b);
+        return more > 0 || more == 0 && a.cost().net() < b.cost().net() - 1e-6;
+    }
+
+    private static int pieces(Nesting n) {
+        return n.layouts().stream().mapToInt(l -> l.runs() * l.placements().size()).sum();
+    }
+
     private List<Finding> withNote(List<Finding> fromParts, SheetJob refused, Trial trial) {
         String first = refused.findings().stream().filter(Finding::isError).map(Finding::message).findFirst().orElse("");
         List<Finding> all = new ArrayList<>(fromParts);
@@ -146,8 +177,7 @@ final class SheetJobPlanner {
         return all;
     }
 
-    private SheetJob attempt(List<PartPlan> parts, List<Finding> fromParts, Trial trial) {
-        Nesting nesting = kept(parts, trial).nest();
+    private SheetJob attempt(List<PartPlan> parts, List<Finding> fromParts, Trial trial, Nesting nesting) {
         progress.check();
         List<Finding> findings = new ArrayList<>(fromParts);
         String sheets = describe(demands.get(0));

@@ -17,7 +17,7 @@ import punchwright.engine.nesting.check.LayoutCheck;
 /** Validation: true shapes against tilings and packings that geometry gives, and the independent check. */
 class ShapeNestingTest {
 
-    private static final int ORDERS = Integer.getInteger("punchwright.shapeOrders", 40);
+    private static final int ORDERS = Integer.getInteger("punchwright.shapeOrders", 25);
 
     private static NestingJob job(Shape shape, int quantity, double webMm, double lengthMm, double widthMm, Double... angles) {
         return new NestingJob(List.of(new NestPart("A", shape, quantity, List.of(angles), webMm)),

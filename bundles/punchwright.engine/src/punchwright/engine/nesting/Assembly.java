@@ -102,6 +102,7 @@ final class Assembly {
             material += l.runs() * l.sheet().price();
             handling += l.runs() * costs.handlingPerSheet();
             scrapMm2 += l.runs() * (l.sheet().areaMm2() - partMm2(l));
+            machine -= l.runs() * sharedMachine(l);
             for (Placement p : l.placements()) {
                 NestPart part = byId.get(p.partId());
                 machine += l.runs() * costs.perMmCut() * part.shape().cutLengthMm();
@@ -116,5 +117,12 @@ final class Assembly {
         }
         return new NestingCost(material, kept, Math.max(0, scrapMm2) * job.massPerMm2Kg() * costs.scrapPerKg(), handling, machine,
                 optional);
+    }
+
+    /** Machine time that cuts save which neighbours share, money. */
+    private double sharedMachine(Layout l) {
+        NestingCosts costs = job.costs();
+        return costs.sharedCutMm() <= 0 || costs.perMmCut() <= 0 ? 0 : costs.perMmCut() * SharedEdges.lengthMm(l.placements()
+                .stream().map(p -> byId.get(p.partId()).shape().outer().moved(p.pose())).toList(), costs.sharedCutMm());
     }
 }

@@ -46,7 +46,16 @@ final class JobCheck {
                     + "; give at least one in degrees");
         }
         notNegative(name, "web in mm", part.webMm());
+            part.openings().forEach(o -> opening(name, part, o));
         notNegative(name, "value of a piece", part.pieceValue());
+    }
+
+    private static void opening(String name, NestPart part, UsableOpening o) {
+        if (o.hole() < 0 || o.hole() >= part.shape().holes().size()) {
+            throw new IllegalArgumentException(name + ": opening " + o.hole() + " is not one of its "
+                    + part.shape().holes().size() + " openings; count from 0");
+        }
+        notNegative(name, "distance from the edge of opening " + o.hole() + " in mm", o.clearMm());
     }
 
     private static void notNegative(String name, String what, double value) {

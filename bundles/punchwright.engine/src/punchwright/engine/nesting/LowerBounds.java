@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
+import punchwright.engine.geometry.Line;
+import punchwright.engine.geometry.Segment;
 import punchwright.engine.nesting.boxes.BinBound;
 import punchwright.engine.nesting.boxes.BoxSet;
 
@@ -32,7 +34,7 @@ record LowerBounds(double mm2, double cost) {
         double machine = 0;
         for (BoxPart p : must) {
             partMm2 += p.part().quantity() * p.areaMm2();
-            machine += machine(stock, p) * p.part().quantity();
+            machine += (machine(stock, p) - sharedAtMost(stock, p)) * p.part().quantity();
         }
         int sheets = sheets(stock, must);
         double least = IntStream.range(0, stock.size()).mapToDouble(i -> stock.costs().mostCreditPerMm2(stock.offer(i))).min()
@@ -52,7 +54,7 @@ record LowerBounds(double mm2, double cost) {
         }
         double machine = 0;
         for (int p = 0; p < must.length; p++) {
-            machine += must[p] * machine(stock, parts.get(p));
+            machine += must[p] * (machine(stock, parts.get(p)) - sharedAtMost(stock, parts.get(p)));
         }
         return new LowerBounds(Math.max(mm2, bars.boundMm2()), Math.max(cost, bars.boundCost() + machine));
     }
@@ -60,6 +62,13 @@ record LowerBounds(double mm2, double cost) {
     /** Machine time for the contours of one piece, money. */
     static double machine(Stock stock, BoxPart part) {
         return stock.costs().job().costs().perMmCut() * part.part().shape().cutLengthMm();
+    }
+
+    /** What a piece may save at most where neighbours share its cuts: half of all its straight outer edges. */
+    private static double sharedAtMost(Stock stock, BoxPart part) {
+        NestingCosts c = stock.costs().job().costs();
+        return c.sharedCutMm() <= 0 ? 0 : c.perMmCut() / 2 * part.part().shape().outer().segments().stream()
+                .filter(s -> s instanceof Line).mapToDouble(Segment::lengthMm).sum();
     }
 
     private static double weight(Stock stock, List<BoxPart> must, int sheets, IntToDoubleFunction weights) {

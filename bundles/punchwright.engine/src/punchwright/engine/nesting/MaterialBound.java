@@ -48,9 +48,13 @@ final class MaterialBound {
         return l * w + 2 * r * (l + w) + Math.PI * r * r;
     }
 
-    /** Area that one part takes at least, with its half webs and its openings, in mm2: no other part lies in those. */
+    /** Area that one part takes at least, with its half webs and its openings, in mm2, unless others may lie in those. */
     static double grownPart(BoxPart box) {
         double r = box.part().webMm() / 2;
+        if (!box.part().openings().isEmpty()) {
+            double own = Math.sqrt(box.areaMm2()) + r * Math.sqrt(Math.PI);
+            return own * own;
+        }
         double a = box.part().shape().outer().areaMm2();
         Bounds b = box.part().shape().bounds();
         if (isRectangle(box)) {

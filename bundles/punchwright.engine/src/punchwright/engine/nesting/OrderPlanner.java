@@ -85,11 +85,12 @@ final class OrderPlanner {
         int byBoxes = pieces(boxes);
         int byShapes = pieces(shapes);
         SpotCosts costs = new SpotCosts(stock, some);
-        return byShapes > byBoxes || byShapes == byBoxes && costs.of(shapes) < costs.of(boxes) - 1e-9 ? shapes : boxes;
+        return byShapes > byBoxes || byShapes == byBoxes && costs.of(shapes) - costs.shared(shapes)
+                < costs.of(boxes) - costs.shared(boxes) - 1e-9 ? shapes : boxes;
     }
 
     private static boolean rectangles(List<BoxPart> parts) {
-        return parts.stream().allMatch(p -> p.part().shape().outer().areaMm2()
+        return parts.stream().allMatch(p -> p.part().openings().isEmpty() && p.part().shape().outer().areaMm2()
                 > 0.98 * p.part().shape().bounds().width() * p.part().shape().bounds().height());
     }
 

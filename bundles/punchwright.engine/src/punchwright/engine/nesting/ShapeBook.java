@@ -44,7 +44,7 @@ final class ShapeBook {
 
     ShapeBook(List<BoxPart> parts) {
         webMm = parts.stream().mapToDouble(p -> p.part().webMm()).max().orElse(0);
-        parts.forEach(p -> pieces.add(new Piece(List.<double[][]>of(grown(p.part())), p.part().anglesDeg(), HAIR_MM)));
+        parts.forEach(p -> pieces.add(new Piece(rings(p.part()), p.part().anglesDeg(), HAIR_MM)));
     }
 
     double webMm() {
@@ -57,6 +57,36 @@ final class ShapeBook {
 
     List<Piece> pieces() {
         return List.copyOf(pieces);
+    }
+
+    private List<double[][]> rings(NestPart part) {
+        List<double[][]> rings = new ArrayList<>();
+        rings.add(grown(part));
+        for (UsableOpening o : part.openings()) {
+            double[][] room = room(part.shape().holes().get(o.hole()), Math.max(o.clearMm(), webMm));
+            if (room.length > 2) {
+                rings.add(room);
+            }
+        }
+        return rings;
+    }
+
+    /** Where grown parts may lie in an opening; no points where none may. */
+    private double[][] room(Contour hole, double clearMm) {
+        Polygon polygon = FACTORY.createPolygon(OuterPolygon.ring(hole, ARC_MM));
+        if (!polygon.isValid()) {
+            return new double[0][];
+        }
+        Geometry g = BufferOp.bufferOp(polygon, -(clearMm - webMm / 2) * SMALL_TURNS, mitred());
+        if (!(g instanceof Polygon room) || room.isEmpty() || room.getNumInteriorRing() > 0) {
+            return new double[0][];
+        }
+        double[][] points = points(room);
+        double[][] clockwise = new double[points.length][];
+        for (int i = 0; i < points.length; i++) {
+            clockwise[i] = points[points.length - 1 - i];
+        }
+        return points.length > FEW_POINTS ? OuterSimplifier.of(clockwise, MOST_MM / 2) : clockwise;
     }
 
     private double[][] grown(NestPart part) {

@@ -59,9 +59,20 @@ final class SpotCosts {
         return stock.costs().of(stock.offer(sheet.offer()), sheet.partAreaMm2(parts), toX, toY);
     }
 
+    /** Machine time that cuts save which neighbours share. */
+    double shared(List<SpotSheet> sheets) {
+        NestingCosts c = stock.costs().job().costs();
+        double sum = 0;
+        for (SpotSheet s : c.sharedCutMm() > 0 && c.perMmCut() > 0 ? sheets : List.<SpotSheet>of()) {
+            sum += s.runs() * c.perMmCut() * SharedEdges.lengthMm(s.spots().stream().map(p -> parts.get(p.part()).part().shape()
+                    .outer().moved(p.pose())).toList(), c.sharedCutMm());
+        }
+        return sum;
+    }
+
     /** With machine time, less the value of the pieces that need not be made. */
     double net(List<SpotSheet> sheets) {
-        double sum = of(sheets);
+        double sum = of(sheets) - shared(sheets);
         for (SpotSheet s : sheets) {
             for (Spot spot : s.spots()) {
                 sum -= s.runs() * worth(spot.part());

@@ -76,7 +76,7 @@ final class KeptNesting {
             made.merge(id, -done, Integer::sum);
             if (done < p.quantity()) {
                 parts.add(new NestPart(p.id(), p.shape(), p.quantity() - done, p.anglesDeg(), p.webMm(), p.want(),
-                        p.pieceValue()));
+                        p.pieceValue(), p.openings()));
             }
         }
         List<SheetOffer> offers = job.offers().stream().map(o -> new SheetOffer(o.id(), o.lengthMm(), o.widthMm(), o.price(),

@@ -60,7 +60,8 @@ final class NestingInput {
         double overrun = parts.stream().mapToDouble(p -> p.operations().overrunMm()).max().orElse(0);
         Margins margins = new Margins(Math.max(request.rules().edgeMm(), overrun + 2 * first.thicknessMm()),
                 clampStripMm(overrun));
-        NestingCosts costs = groups().stream().map(StockGroup::costs).findFirst().orElse(NestingCosts.SHEETS_ONLY);
+        NestingCosts costs = groups().stream().map(StockGroup::costs).findFirst().orElse(NestingCosts.SHEETS_ONLY)
+                .sharing(trial.shared() ? trial.webMm() : 0);
         return new NestingJob(nestParts, offers(), margins,
                 new SheetLimits(m.longestSheetMm(), m.throatDepthMm(), m.maxSheetMassKg()),
                 first.material().densityKgPerDm3() * 1e-6 * first.thicknessMm(), costs,

@@ -14,6 +14,8 @@ public enum LayoutReason implements Reason {
     EDGE,
     /** Two parts lie nearer to each other than the web. */
     WEB,
+    /** A part lies in an opening of another whose waste is no piece to make it from, or too near to the opening's edge. */
+    OPENING,
     /** A part, or a hit on it, comes into the clamp strip. */
     CLAMP_ZONE,
     /** A part is turned or mirrored as it may not be. */

@@ -7,12 +7,14 @@ import java.util.List;
 
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.distance.DistanceOp;
 
 import punchwright.engine.finding.Finding;
 import punchwright.engine.geometry.Point;
 import punchwright.engine.nesting.SheetOffer;
+import punchwright.engine.nesting.UsableOpening;
 
 /** Parts of one sheet against each other: overlap, webs, one row on a bar. */
 final class PairCheck {
@@ -56,9 +58,30 @@ final class PairCheck {
         } else if (distance < web - TOLERANCE_MM) {
             findings.add(Finding.at(at, LayoutReason.WEB, where + ", parts " + a.id() + " and " + b.id(), a.id(), b.id(),
                     distance, web));
+        } else if (inOpening(a, b, at) || inOpening(b, a, at)) {
+            return;
         } else if (sheet.bar() && Math.min(a.box().getMaxX(), b.box().getMaxX())
                 - Math.max(a.box().getMinX(), b.box().getMinX()) > TOLERANCE_MM) {
             findings.add(Finding.at(at, LayoutReason.BAR, where + ", parts " + a.id() + " and " + b.id(), a.id(), b.id()));
         }
+    }
+
+    /** Whether a part lies in an opening of another that is not usable, or too near to its edge; then there is a finding. */
+    private boolean inOpening(Placed large, Placed small, Point at) {
+        Polygon p = (Polygon) large.polygon();
+        for (int hole = 0; hole < p.getNumInteriorRing(); hole++) {
+            if (Placed.FACTORY.createPolygon(p.getInteriorRingN(hole)).contains(small.polygon())) {
+                int number = hole;
+                double least = large.part().openings().stream().filter(o -> o.hole() == number)
+                        .mapToDouble(UsableOpening::clearMm).findFirst().orElse(Double.POSITIVE_INFINITY);
+                double distance = p.getInteriorRingN(hole).distance(small.polygon());
+                if (distance < least - TOLERANCE_MM) {
+                    findings.add(Finding.at(at, LayoutReason.OPENING, where + ", parts " + large.id() + " and " + small.id(),
+                            small.id(), large.id(), hole + 1, distance, Double.isInfinite(least) ? -1.0 : least));
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 }

@@ -45,7 +45,7 @@ public final class SheetFill {
         this.width = width;
         this.work = work;
         this.grid = new Grid(length, width, stamps.cell());
-        this.precision = stamps.cell() / 2048;
+        this.precision = stamps.cell() / 32768;
         this.nextColumn = new int[stamps.kinds()][];
         this.nextRow = new int[stamps.kinds()][];
         for (int k = 0; k < stamps.kinds(); k++) {

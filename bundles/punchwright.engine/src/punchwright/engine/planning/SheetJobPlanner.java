@@ -19,6 +19,8 @@ final class SheetJobPlanner {
 
     /** Parts that fill more than this share of their box are laid out by it alone. */
     private static final double FULL_BOX = 0.98;
+    /** Share of the cost that outlines must save before they are worked out and proven. */
+    private static final double LEAST_GAIN = 0.01;
 
     private final PlanRequest request;
     private final List<PartDemand> demands;
@@ -124,7 +126,7 @@ final class SheetJobPlanner {
 
     /**
      * The first attempt without errors; with none, the one with the fewest. Each web is tried by true outlines first where that
-     * costs less than by boxes.
+     * costs less than by boxes; such an attempt ends with its first error.
      */
     private SheetJob tryWebs(List<PartPlan> parts, List<Finding> fromParts) {
         Deque<Trial> trials = new ArrayDeque<>(trials(parts));
@@ -140,7 +142,6 @@ final class SheetJobPlanner {
                 if (job.errors() == 0) {
                     return job;
                 }
-                best = best == null || job.errors() < best.errors() ? job : best;
             }
             SheetJob job = attempt(parts, notes, trial, boxes);
             if (job.errors() == 0) {
@@ -159,10 +160,10 @@ final class SheetJobPlanner {
                 > FULL_BOX * d.shape().bounds().width() * d.shape().bounds().height());
     }
 
-    /** More pieces, or as many at less cost. */
+    /** More pieces, or as many at noticeably less cost. */
     private static boolean cheaper(Nesting a, Nesting b) {
         int more = pieces(a) - pieces(b);
-        return more > 0 || more == 0 && a.cost().net() < b.cost().net() - 1e-6;
+        return more > 0 || more == 0 && a.cost().net() < b.cost().net() - LEAST_GAIN * Math.abs(b.cost().net()) - 1e-6;
     }
 
     private static int pieces(Nesting n) {
@@ -188,13 +189,13 @@ final class SheetJobPlanner {
         List<SheetRun> runs = new ArrayList<>();
         if (findings.stream().noneMatch(Finding::isError)) {
             SheetRunPlanner runPlanner = new SheetRunPlanner(request, material, thicknessMm, parts, loading);
-            nesting.layouts().forEach(layout -> {
+            boolean going = true;
+            for (int i = 0; i < nesting.layouts().size() && going; i++) {
                 progress.check();
-                runs.add(runPlanner.plan(layout));
-            });
-            for (int i = 0; i < runs.size(); i++) {
+                runs.add(runPlanner.plan(nesting.layouts().get(i)));
                 String layout = sheets + ", layout " + (i + 1);
                 SheetRunPlanner.findings(runs.get(i)).forEach(f -> findings.add(f.within(layout)));
+                going = !trial.outlines() || findings.stream().noneMatch(Finding::isError);
             }
         }
         return new SheetJob(material, thicknessMm, parts, nesting, loading, runs, trial.webMm(), trial.shared(), findings);

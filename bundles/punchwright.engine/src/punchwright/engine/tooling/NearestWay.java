@@ -30,7 +30,7 @@ final class NearestWay {
     static final Set<Kind> AROUND = EnumSet.of(Kind.MACHINE, Kind.THINNER, Kind.MATERIAL);
     /** Changes of the tool itself. */
     static final Set<Kind> OF_TOOL = EnumSet.of(Kind.SHEAR, Kind.DIE, Kind.NEW_TOOL);
-    /** Other machines, and other materials, named for one refusal at most. */
+    /** Other machines named for one refusal at most; of materials the first that does. */
     private static final int MOST_NAMES = 2;
     private static final int MOST_PAIRS = 2;
     private static final double SHEAR_STEP_MM = 0.5;
@@ -115,7 +115,7 @@ final class NearestWay {
         }
         if (kinds.contains(Kind.MATERIAL)) {
             from.job().elsewhere().materials().stream().filter(m -> !m.id().equals(from.job().material().id()))
-                    .map(m -> new WayOut(Kind.MATERIAL, 0, m.id(), m.grade())).filter(enough).limit(MOST_NAMES)
+                    .map(m -> new WayOut(Kind.MATERIAL, 0, m.id(), m.grade())).filter(enough).limit(1)
                     .forEach(ways::add);
         }
         return ways;

@@ -93,14 +93,18 @@ record WayTaken(ToolingJob job, Tool tool, int number, ToolWishes wishes) {
         return in(job.of(new FeatureSet(set.part(), new Shape(set.shape().outer(), holes), features, List.of())));
     }
 
-    /** Whether choosing tools anew gives the feature a way to be made; an opening or form is asked alone in the whole part. */
+    /** Whether choosing tools anew gives the feature a way to be made: an opening or form alone in the whole part, all edges. */
     boolean made() {
         Feature f = feature();
-        boolean edge = !f.isOpening() && f.form().isEmpty();
-        FeatureSet set = edge ? job.features() : new FeatureSet(job.features().part(), job.features().shape(), List.of(f), List
-                .of());
+        boolean edge = edge(f);
+        FeatureSet set = new FeatureSet(job.features().part(), job.features().shape(), job.features().features().stream()
+                .filter(o -> edge ? edge(o) : o.number() == number).toList(), List.of());
         return ToolChoice.weigh(job.of(set), ChoiceWeights.USUAL, wishes).ways().stream()
                 .anyMatch(w -> w.features().stream().anyMatch(m -> m.number() == number) && !w.alternatives().isEmpty());
+    }
+
+    private static boolean edge(Feature f) {
+        return !f.isOpening() && f.form().isEmpty();
     }
 
     /** Whether the tool works here at all. */

@@ -36,7 +36,7 @@ public final class Planner {
      * A cancel while sheets are filled keeps the best so far.
      *
      * @param request  as for {@link #plan}
-     * @param webMm    web between neighbours, mm; 0 for the least that the tools allow
+     * @param webMm    web between neighbours, mm; 0 for the least that no hit beside a part reaches beyond
      * @param nest     whether sheets are filled; else the layouts are empty and the rest tells what would be asked
      * @param progress told about each sheet job; asked whether to go on
      * @return one entry for each material and thickness, in the order of the demands

@@ -21,7 +21,9 @@ public enum PlanningReason implements Reason {
     /** A layout that a person arranged fails the check: layout, object, what is wrong. */
     KEPT_LAYOUT(Severity.ERROR),
     /** The sheet of a layout that a person arranged is not in stock: layout, sheet. */
-    KEPT_STOCK(Severity.ERROR);
+    KEPT_STOCK(Severity.ERROR),
+    /** Sheets are refused, layouts that a person arranged among them: number of these, widest web mm, first reason. */
+    KEPT_REFUSED(Severity.WARNING);
 
     private final Severity severity;
 

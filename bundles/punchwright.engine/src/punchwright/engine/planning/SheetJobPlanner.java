@@ -62,7 +62,7 @@ final class SheetJobPlanner {
     /**
      * Layouts only: tools are chosen for their webs, nothing is proven.
      *
-     * @param webMm web between neighbours; 0 for the least that the tools allow
+     * @param webMm web between neighbours; 0 for the least that no hit beside a part reaches beyond
      * @param nest  whether sheets are filled; else the layouts are empty and the rest tells what would be asked
      */
     SheetLayouts layouts(double webMm, boolean nest) {
@@ -74,8 +74,7 @@ final class SheetJobPlanner {
         List<PartPlan> parts = parts();
         List<Finding> findings = new ArrayList<>(partFindings(parts));
         List<Trial> trials = trials(parts);
-        Trial trial = webMm > 0 ? new Trial(webMm, false, false)
-                : trials.stream().filter(t -> t.webMm() > 0).findFirst().orElseThrow();
+        Trial trial = webMm > 0 ? new Trial(webMm, false, false) : usual(parts, trials);
         KeptNesting kept = kept(parts, trial);
         findings.addAll(kept.failures());
         Nesting nesting = nest ? kept.nest() : new Nesting(List.of(), 0, 0, List.of());
@@ -83,6 +82,15 @@ final class SheetJobPlanner {
         String sheets = describe(demands.get(0));
         return new SheetLayouts(material, thicknessMm, input.job(parts, trial), trials.stream().map(Trial::webMm).toList(),
                 nesting, findings.stream().map(f -> f.within(sheets)).toList());
+    }
+
+    /**
+     * The least web that no hit beside a part reaches beyond: a narrower one, which neighbours share as a cut, only the proof can
+     * allow.
+     */
+    private static Trial usual(List<PartPlan> parts, List<Trial> trials) {
+        double reach = parts.stream().mapToDouble(p -> p.operations().overrunMm()).max().orElse(0);
+        return trials.stream().filter(t -> t.webMm() > 0 && t.webMm() >= reach).findFirst().orElse(trials.getLast());
     }
 
     private List<PartPlan> parts() {
@@ -152,7 +160,16 @@ final class SheetJobPlanner {
             }
             best = best == null || job.errors() < best.errors() ? job : best;
         }
-        return best;
+        return input.kept().isEmpty() ? best : withKept(best, trials(parts).getLast().webMm());
+    }
+
+    /** Where layouts that a person arranged are among those refused, that is said with the way out. */
+    private SheetJob withKept(SheetJob refused, double widestWebMm) {
+        List<Finding> all = new ArrayList<>(refused.findings());
+        String first = refused.findings().stream().filter(Finding::isError).map(Finding::message).findFirst().orElse("");
+        all.add(Finding.of(PlanningReason.KEPT_REFUSED, describe(demands.get(0)), input.kept().size(), widestWebMm, first));
+        return new SheetJob(refused.material(), refused.thicknessMm(), refused.parts(), refused.nesting(), refused.loading(),
+                refused.runs(), refused.webMm(), refused.sharedCuts(), all);
     }
 
     private boolean rectangles() {

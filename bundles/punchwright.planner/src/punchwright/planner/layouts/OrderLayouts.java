@@ -32,12 +32,12 @@ public final class OrderLayouts {
      *
      * @param withKept  whether layouts that the engineer arranged stay as they are
      * @param fill      whether sheets are filled; else the result tells webs, margins and stock only
-     * @param webMm     web between neighbours, mm; 0 for the least that the tools allow
+     * @param webMm     web between neighbours, mm; 0 for the least that no hit beside a part reaches beyond
      * @param workLimit trial placements at most for each material and thickness; 0 for the usual
      */
     public record Options(boolean withKept, boolean fill, double webMm, long workLimit) {
 
-        /** With kept layouts, the least web, the usual work. */
+        /** With kept layouts, the usual web and work. */
         public static final Options USUAL = new Options(true, true, 0, 0);
         /** Webs, margins and stock only. */
         public static final Options INPUT_ONLY = new Options(false, false, 0, 0);

@@ -43,7 +43,7 @@ final class LayoutOperation implements ShopOperation {
 
                   --anew     layouts kept with the order are put aside; without it they stay as they are
                   --keep     keeps the layouts with the order, for planning and for the workbench
-                  --web      web between parts in mm; without it the least that the tools allow
+                  --web      web between parts in mm; without it as far as a hit beside a part reaches
                   --seconds  stops the search after that time and takes the best so far
                   --work     trial placements at most for each material and thickness
                 """;

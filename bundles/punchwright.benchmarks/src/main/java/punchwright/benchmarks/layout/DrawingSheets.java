@@ -83,8 +83,8 @@ public final class DrawingSheets {
         long start = LayoutBench.processorNanos();
         List<Shape> all = shapes(folder);
         double reading = (LayoutBench.processorNanos() - start) / 1e9;
-        out.printf(Locale.ROOT, "%d drawings, %d without a part, %d shapes left out as no valid polygon, %d parts, read in %.1f s%n",
-                files, unread, invalid, all.size(), reading);
+        out.printf(Locale.ROOT, "%d drawings, %d without a part, %d shapes left out as no valid polygon, %d parts, "
+                + "read in %.1f s%n", files, unread, invalid, all.size(), reading);
         if (all.isEmpty()) {
             throw new IllegalArgumentException(folder + " holds no part that fits a sheet of " + LENGTH_MM + " x " + WIDTH_MM);
         }
@@ -94,7 +94,8 @@ public final class DrawingSheets {
             parts.add(new NestPart("P" + i, all.get((int) ((long) i * all.size() / taken)), quantity,
                     List.of(0.0, 90.0, 180.0, 270.0), WEB_MM));
         }
-        out.printf(Locale.ROOT, "%-8s %6s %7s %12s %10s %8s %6s%n", "by", "pieces", "sheets", "utilisation", "bound", "seconds", "valid");
+        out.printf(Locale.ROOT, "%-8s %6s %7s %12s %10s %8s %6s%n", "by", "pieces", "sheets", "utilisation", "bound", "seconds",
+                "valid");
         return line("boxes", parts, false) & line("outlines", parts, true) ? 0 : 1;
     }
 

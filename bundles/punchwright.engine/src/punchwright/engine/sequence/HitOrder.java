@@ -74,9 +74,7 @@ final class HitOrder {
     }
 
     private int[] tour(long workLimit, long seed) {
-        int[][] neighbours = neighbours();
-        int[] greedy = StartTour.greedy(this::cost, neighbours, partner);
-        return Tour.improve(this::cost, neighbours, greedy, partner, workLimit, seed);
+        return ClosedTour.of(this::cost, neighbours(), partner, workLimit, seed, () -> false);
     }
 
     private double cost(int a, int b) {

@@ -50,20 +50,29 @@ public final class TourBound {
      * @param steps  subgradient steps, 0 for the plain tree
      */
     public static double closed(Costs costs, double[] x, double[] y, int steps) {
-        return x.length < 4 ? 0 : new TourBound(costs, x, y, true).run(steps);
+        return closed(costs, x, y, near(costs, x, y, steps), steps);
+    }
+
+    /** The same where near nodes are told, as they cannot be read from coordinates: the floor by separation may then be 0. */
+    public static double closed(Costs costs, double[] x, double[] y, int[][] near, int steps) {
+        return x.length < 4 ? 0 : new TourBound(costs, x, y, true).run(near, steps);
     }
 
     /** Bound on an open path that starts and ends anywhere. */
     public static double path(Costs costs, double[] x, double[] y, int steps) {
-        return x.length < 2 ? 0 : new TourBound(costs, x, y, false).run(steps);
+        return x.length < 2 ? 0 : new TourBound(costs, x, y, false).run(near(costs, x, y, steps), steps);
     }
 
-    private double run(int steps) {
+    private static int[][] near(Costs costs, double[] x, double[] y, int steps) {
+        return steps == 0 || x.length < 4 ? new int[x.length][0] : new PointIndex(x, y).around(NEIGHBOURS, 2, costs::least);
+    }
+
+    private double run(int[][] near, int steps) {
         double best = exact();
         if (steps == 0 || n < 4) {
             return best;
         }
-        graph = new SparseGraph(n, new PointIndex(x, y).around(NEIGHBOURS, 2, costs::least), costs);
+        graph = new SparseGraph(n, near, costs);
         graph.add(tree);
         double step = 0.02 * best / n;
         double[] kept = charge.clone();

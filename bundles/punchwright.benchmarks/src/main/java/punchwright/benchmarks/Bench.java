@@ -12,12 +12,14 @@ import punchwright.benchmarks.feature.FeatureBench;
 import punchwright.benchmarks.choice.ChoiceBench;
 import punchwright.benchmarks.layout.DrawingSheets;
 import punchwright.benchmarks.layout.LayoutBench;
+import punchwright.benchmarks.sequence.SequenceBench;
 
 /**
  * Starts the benchmarks. {@code layout} runs the layout search on published instances, {@code layout
  * --drawings} on parts of real drawings, {@code features} the recognition on
  * generated parts, {@code drawing [MB]} the reading of a large drawing here and with another reader, {@code advise} the purchase
- * advice on a seeded order book, {@code choice} the choice of tools on seeded shops; any other arguments are those of JMH (a name
+ * advice on a seeded order book, {@code choice} the choice of tools on seeded shops, {@code sequence} the order of hits on
+ * published routing instances; any other arguments are those of JMH (a name
  * pattern, {@code -f} forks, {@code -wi} and {@code -i} rounds).
  */
 public final class Bench {
@@ -43,6 +45,9 @@ public final class Bench {
         }
         if (arguments.length > 0 && arguments[0].equals("choice")) {
             System.exit(ChoiceBench.run(Arrays.asList(arguments).subList(1, arguments.length), System.out, System.err));
+        }
+        if (arguments.length > 0 && arguments[0].equals("sequence")) {
+            System.exit(SequenceBench.run(Arrays.asList(arguments).subList(1, arguments.length), System.out, System.err));
         }
         Main.main(arguments);
     }

@@ -144,7 +144,8 @@ final class SheetJobPlanner {
             Trial trial = trials.removeFirst();
             List<Finding> notes = best == null ? fromParts : withNote(fromParts, best, trial);
             Nesting boxes = kept(parts, trial).nest();
-            Nesting outlines = trial.oneDirection() || rectangles() ? boxes : kept(parts, trial.byOutlines()).nest();
+            boolean alone = trial.oneDirection() || rectangles() || atBound(boxes);
+            Nesting outlines = alone ? boxes : kept(parts, trial.byOutlines()).nest();
             if (cheaper(outlines, boxes)) {
                 SheetJob job = attempt(parts, notes, trial.byOutlines(), outlines);
                 if (job.errors() == 0) {
@@ -175,6 +176,12 @@ final class SheetJobPlanner {
     private boolean rectangles() {
         return demands.stream().allMatch(d -> d.shape().outer().areaMm2()
                 > FULL_BOX * d.shape().bounds().width() * d.shape().bounds().height());
+    }
+
+    /** Whether the bound on the cost leaves nothing noticeable to gain. */
+    private static boolean atBound(Nesting n) {
+        return n.boundCost() > 0 && n.costGap() < LEAST_GAIN && n.cost().optional() == 0
+                && n.findings().stream().noneMatch(Finding::isError);
     }
 
     /** More pieces, or as many at noticeably less cost. */

@@ -219,10 +219,19 @@ class TypedReasonTest {
             String what = seed + " " + f.subject() + " " + f.code() + " " + way;
             if (count(f, way)) {
                 assertTrue(start.with(way, ELSEWHERE).usable(), what);
-                way.and().forEach(half -> assertFalse(start.with(half, ELSEWHERE).usable(), what + " needs no two changes"));
+                halves(way).forEach(h -> assertFalse(start.with(h, ELSEWHERE).usable(), what + " needs no two changes"));
                 nearer(job, way).ifPresent(w -> assertFalse(start.with(w, ELSEWHERE).usable(), what + " is not the nearest"));
             }
         }
+    }
+
+    /** Each of several changes alone; none for a single change. */
+    private static List<WayOut> halves(WayOut way) {
+        List<WayOut> halves = new ArrayList<>(way.and());
+        if (!halves.isEmpty()) {
+            halves.add(new WayOut(way.kind(), way.value(), way.id(), way.name(), way.values(), List.of()));
+        }
+        return halves;
     }
 
     /** The same, a hundredth of a millimetre nearer to the job's thickness. */
@@ -263,6 +272,7 @@ class TypedReasonTest {
                         .noneMatch(n -> n.reason() == ToolingReason.ON_HAND), what);
             } else {
                 assertTrue(start.with(way, ELSEWHERE).made(), what);
+                halves(way).forEach(h -> assertFalse(start.with(h, ELSEWHERE).made(), what + " needs no two changes"));
                 nearer(job, way).ifPresent(w -> assertFalse(start.with(w, ELSEWHERE).made(), what + " is not the nearest"));
             }
         }

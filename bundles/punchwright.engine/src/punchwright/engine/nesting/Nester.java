@@ -45,11 +45,20 @@ public final class Nester {
 
     /**
      * One sheet anew: placements whose index is locked stay where they are, the others are placed around them, towards the
-     * end with the least x. Pieces that find no room are left out: the caller compares the counts.
+     * end with the least x: by their boxes, and by their outlines where the job asks for true shapes and that places more
+     * of them, or as many in less length. Pieces that find no room are left out: the caller compares the counts.
      */
     public static Layout around(NestingJob job, Layout layout, Set<Integer> locked, Watch watch) {
         JobCheck.check(Objects.requireNonNull(job, "job"));
-        return new Around(job, layout, locked, new Work(Math.max(1, job.search().workLimit()), watch::cancelled)).layout();
+        Work work = new Work(Math.max(1, job.search().workLimit()), watch::cancelled);
+        Layout boxes = new Around(job, layout, locked, work.own(job.search().workLimit() / 2)).layout();
+        if (!job.search().trueShapes() || layout.sheet().bar() || watch.cancelled()) {
+            return boxes;
+        }
+        AroundShapes shapes = new AroundShapes(job, layout, locked, work.own(job.search().workLimit() / 2));
+        Layout outlines = shapes.layout();
+        int more = outlines == null ? -1 : outlines.placements().size() - boxes.placements().size();
+        return more > 0 || more == 0 && shapes.reach(outlines) < shapes.reach(boxes) - 1e-6 ? outlines : boxes;
     }
 
     private Nesting run() {

@@ -9,6 +9,7 @@ import java.util.Locale;
 
 import punchwright.engine.finding.Finding;
 import punchwright.engine.nesting.Nesting;
+import punchwright.engine.nesting.NestingJob;
 import punchwright.engine.press.Machine;
 import punchwright.engine.press.Material;
 import punchwright.engine.tooling.Loading;
@@ -77,10 +78,14 @@ final class SheetJobPlanner {
         Trial trial = webMm > 0 ? new Trial(webMm, false, false) : usual(parts, trials);
         KeptNesting kept = kept(parts, trial);
         findings.addAll(kept.failures());
-        Nesting nesting = nest ? kept.nest() : new Nesting(List.of(), 0, 0, List.of());
+        Nesting boxes = nest ? kept.nest() : new Nesting(List.of(), 0, 0, List.of());
+        Nesting outlines = nest ? outlines(parts, trial, boxes) : boxes;
+        boolean byOutlines = !nest || cheaper(outlines, boxes);
+        Nesting nesting = byOutlines ? outlines : boxes;
         findings.addAll(nesting.findings());
         String sheets = describe(demands.get(0));
-        return new SheetLayouts(material, thicknessMm, input.job(parts, trial), trials.stream().map(Trial::webMm).toList(),
+        NestingJob job = input.job(parts, byOutlines ? trial.byOutlines() : trial);
+        return new SheetLayouts(material, thicknessMm, job, trials.stream().map(Trial::webMm).toList(),
                 nesting, findings.stream().map(f -> f.within(sheets)).toList());
     }
 
@@ -144,8 +149,7 @@ final class SheetJobPlanner {
             Trial trial = trials.removeFirst();
             List<Finding> notes = best == null ? fromParts : withNote(fromParts, best, trial);
             Nesting boxes = kept(parts, trial).nest();
-            boolean alone = trial.oneDirection() || rectangles() || atBound(boxes);
-            Nesting outlines = alone ? boxes : kept(parts, trial.byOutlines()).nest();
+            Nesting outlines = outlines(parts, trial, boxes);
             if (cheaper(outlines, boxes)) {
                 SheetJob job = attempt(parts, notes, trial.byOutlines(), outlines);
                 if (job.errors() == 0) {
@@ -171,6 +175,12 @@ final class SheetJobPlanner {
         all.add(Finding.of(PlanningReason.KEPT_REFUSED, describe(demands.get(0)), input.kept().size(), widestWebMm, first));
         return new SheetJob(refused.material(), refused.thicknessMm(), refused.parts(), refused.nesting(), refused.loading(),
                 refused.runs(), refused.webMm(), refused.sharedCuts(), all);
+    }
+
+    /** Layouts by true outlines, or those by boxes where outlines can gain nothing. */
+    private Nesting outlines(List<PartPlan> parts, Trial trial, Nesting boxes) {
+        boolean alone = trial.oneDirection() || rectangles() || atBound(boxes);
+        return alone ? boxes : kept(parts, trial.byOutlines()).nest();
     }
 
     private boolean rectangles() {

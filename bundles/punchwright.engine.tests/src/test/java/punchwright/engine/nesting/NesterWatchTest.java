@@ -11,6 +11,10 @@ import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
+import punchwright.engine.geometry.Contour;
+import punchwright.engine.geometry.Point;
+import punchwright.engine.geometry.Pose;
+import punchwright.engine.geometry.Shape;
 import punchwright.engine.nesting.check.LayoutCheck;
 
 /** Progress with the best so far, cancel that keeps it, and one sheet laid out anew around locked parts. */
@@ -95,5 +99,23 @@ class NesterWatchTest {
             locked.forEach(i -> assertTrue(anew.placements().contains(layout.placements().get(i)), "locked part moved"));
             assertTrue(anew.placements().size() <= layout.placements().size());
         }
+    }
+
+    /** A right triangle and its half turn make a rectangle (geometry): the second finds room only by its outline. */
+    @Test
+    void outlinesArePlacedAroundLockedOnes() {
+        Shape triangle = new Shape(Contour.polygon(List.of(new Point(0, 0), new Point(200, 0), new Point(0, 100))), List.of());
+        NestPart part = new NestPart("A", triangle, 4, List.of(0.0, 180.0), 2);
+        NestingJob job = new NestingJob(List.of(part), List.of(Jobs.sheet("S", 210, 106, 10, 1)), 0, 0, 10_000, 3_000, 1_000,
+                Jobs.STEEL_1_5_KG_PER_MM2, 400_000, 1, true);
+        Placement stays = new Placement("A", Pose.at(0, 0, 0));
+        Layout layout = new Layout(job.offers().get(0), List.of(stays, new Placement("A", Pose.at(0, 0, 180)),
+                new Placement("A", Pose.at(50, 50, 0))), 1);
+        Layout anew = Nester.around(job, layout, Set.of(0), Watch.SILENT);
+        assertEquals(List.of(), LayoutCheck.of(job, anew));
+        assertEquals(2, anew.placements().size());
+        assertEquals(stays, anew.placements().get(0));
+        Layout boxes = Nester.around(job.with(new SearchLimits(400_000, 1, false)), layout, Set.of(0), Watch.SILENT);
+        assertEquals(1, boxes.placements().size());
     }
 }

@@ -68,6 +68,11 @@ record EdgePath(List<Segment> segments, boolean closed, Segment before, Segment 
         return next(i) == null ? 0 : turnDeg(segments.get(i), next(i));
     }
 
+    /** How far the path turns where it begins, degrees, positive to the left; 0 where nothing is known. */
+    double turnAtStartDeg() {
+        return previous(0) == null ? 0 : turnDeg(previous(0), segments.getFirst());
+    }
+
     private Segment previous(int i) {
         return i > 0 ? segments.get(i - 1) : closed ? segments.getLast() : before;
     }

@@ -100,15 +100,21 @@ final class EdgeWhy {
         return met.isEmpty() ? FAR_MM : met.distance(Areas.FACTORY.createPoint(new Coordinate(at.x(), at.y())));
     }
 
-    /** A corner where the waste ends in less than a right angle. */
+    /** A corner where the waste ends in less than a right angle: at the end of a segment, or where the edge begins. */
     private static Optional<Finding> acute(EdgePath path, String subject) {
         for (int i = 0; i < path.segments().size(); i++) {
-            double waste = 180 + path.turnAtEndDeg(i);
-            if (waste < RIGHT_ANGLE_DEG - 1) {
-                Point corner = path.segments().get(i).end();
-                return Optional.of(Finding.at(corner, ToolingReason.ACUTE_CORNER, subject, waste, corner.x(), corner.y()));
+            Optional<Finding> found = acute(path.turnAtEndDeg(i), path.segments().get(i).end(), subject);
+            if (found.isPresent()) {
+                return found;
             }
         }
-        return Optional.empty();
+        return acute(path.turnAtStartDeg(), path.segments().getFirst().start(), subject);
+    }
+
+    private static Optional<Finding> acute(double turnDeg, Point corner, String subject) {
+        double waste = 180 + turnDeg;
+        return waste < RIGHT_ANGLE_DEG - 1
+                ? Optional.of(Finding.at(corner, ToolingReason.ACUTE_CORNER, subject, waste, corner.x(), corner.y()))
+                : Optional.empty();
     }
 }

@@ -71,6 +71,18 @@ class RefusalTest {
                 .reason());
     }
 
+    /** A notch of atan(10 / 80) to either side ends in 14.25 degrees: both of its edges say so, whichever way round. */
+    @Test
+    void acuteCornerOfANotch() {
+        Contour notched = Contour.polygon(List.of(new Point(0, 0), new Point(300, 0), new Point(300, 200), new Point(160, 200),
+                new Point(150, 120), new Point(140, 200), new Point(0, 200)));
+        List<Finding> refused = ToolChoice.choose(Shop.job(Parts.outline(notched).build("A"), 2, Shop.tools())).findings().stream()
+                .filter(Finding::isError).toList();
+        assertFalse(refused.isEmpty());
+        refused.forEach(f -> assertEquals(ToolingReason.ACUTE_CORNER, f.reason(), f.message()));
+        refused.forEach(f -> assertTrue(f.message().contains("corner of 14 degrees at (150, 120)"), f.message()));
+    }
+
     @Test
     void slotNarrowerThanAnyRectangle() {
         assertEquals(ToolingReason.SHORT_EDGE, only(Shop.job(Parts.plate(200, 100).rectangle(100, 50, 0, 40, 2.5).build("A"), 1,

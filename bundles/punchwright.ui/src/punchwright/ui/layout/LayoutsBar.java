@@ -7,24 +7,18 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 
 import punchwright.model.shop.Machine;
-import punchwright.ui.table.Accessibles;
+import punchwright.ui.form.MachineCombo;
 import punchwright.ui.text.Texts;
 import punchwright.ui.theme.Icons;
 
 /** The line above the layouts: machine, what the program does for them, and how far it is. */
 final class LayoutsBar extends Composite {
 
-    /** Identifier of the machine that was chosen last, for the next order that is opened. */
-    private static String last = "";
-
-    private final List<Machine> machines;
-    private final Combo machine;
+    private final MachineCombo machine;
     private final Button layOut;
     private final Button nest;
     private final Button fill;
@@ -33,17 +27,12 @@ final class LayoutsBar extends Composite {
 
     LayoutsBar(Composite parent, List<Machine> machines) {
         super(parent, SWT.NONE);
-        this.machines = List.copyOf(machines);
         RowLayout row = new RowLayout(SWT.HORIZONTAL);
         row.center = true;
         row.spacing = 8;
         row.marginLeft = 8;
         setLayout(row);
-        new Label(this, SWT.NONE).setText(Texts.of("operations.machine"));
-        machine = new Combo(this, SWT.READ_ONLY | SWT.DROP_DOWN);
-        Accessibles.name(machine, Texts.of("operations.machine"));
-        this.machines.forEach(m -> machine.add(String.valueOf(m.getName())));
-        machine.select(Math.max(0, this.machines.stream().map(Machine::getId).toList().indexOf(last)));
+        machine = new MachineCombo(this, "layouts", machines);
         layOut = button("layouts.layOut", Icons.LAYOUT);
         nest = button("layouts.nest", Icons.NEST);
         fill = button("layouts.fill", Icons.FILL);
@@ -62,23 +51,16 @@ final class LayoutsBar extends Composite {
 
     /** The machine chosen, or null. */
     Machine machine() {
-        int index = machine.getSelectionIndex();
-        return index < 0 || index >= machines.size() ? null : machines.get(index);
+        return machine.chosen();
     }
 
     void onMachine(Runnable what) {
-        machine.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> {
-            last = machine().getId();
-            what.run();
-        }));
+        machine.onChange(what);
     }
 
     /** Chooses a machine as a person does. */
     void choose(Machine wanted) {
-        if (machines.contains(wanted)) {
-            machine.select(machines.indexOf(wanted));
-            machine.notifyListeners(SWT.Selection, new Event());
-        }
+        machine.choose(wanted);
     }
 
     void onAction(Runnable laidOut, Runnable nested, Runnable filled, Runnable stopped) {

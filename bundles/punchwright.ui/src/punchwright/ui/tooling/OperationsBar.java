@@ -7,24 +7,19 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
 import punchwright.model.shop.Machine;
 import punchwright.model.work.Part;
-import punchwright.ui.table.Accessibles;
+import punchwright.ui.form.MachineCombo;
 import punchwright.ui.text.Numbers;
 import punchwright.ui.text.Texts;
 
 /** The line above the operations: machine, material, and what can be done with the tool that is selected. */
 final class OperationsBar extends Composite {
 
-    /** Identifier of the machine that was chosen last, for the next part that is opened. */
-    private static String last = "";
-
-    private final List<Machine> machines;
-    private final Combo machine;
+    private final MachineCombo machine;
     private final Label busy;
     private final Button pin;
     private final Button forbid;
@@ -32,17 +27,12 @@ final class OperationsBar extends Composite {
 
     OperationsBar(Composite parent, Part part, List<Machine> machines) {
         super(parent, SWT.NONE);
-        this.machines = List.copyOf(machines);
         RowLayout row = new RowLayout(SWT.HORIZONTAL);
         row.center = true;
         row.spacing = 8;
         row.marginLeft = 8;
         setLayout(row);
-        new Label(this, SWT.NONE).setText(Texts.of("operations.machine"));
-        machine = new Combo(this, SWT.READ_ONLY | SWT.DROP_DOWN);
-        Accessibles.name(machine, Texts.of("operations.machine"));
-        this.machines.forEach(m -> machine.add(String.valueOf(m.getName())));
-        machine.select(Math.max(0, this.machines.stream().map(Machine::getId).toList().indexOf(last)));
+        machine = new MachineCombo(this, "operations", machines);
         Label sheet = new Label(this, SWT.NONE);
         sheet.setText(part.getMaterial() == null ? "" : Texts.of("operations.sheet", part.getMaterial().getName(),
                 Numbers.plain(part.getThicknessMm())));
@@ -61,15 +51,11 @@ final class OperationsBar extends Composite {
 
     /** The machine chosen, or null. */
     Machine machine() {
-        int index = machine.getSelectionIndex();
-        return index < 0 || index >= machines.size() ? null : machines.get(index);
+        return machine.chosen();
     }
 
     void onMachine(Runnable what) {
-        machine.addSelectionListener(SelectionListener.widgetSelectedAdapter(e -> {
-            last = machine().getId();
-            what.run();
-        }));
+        machine.onChange(what);
     }
 
     void onAction(Runnable pinned, Runnable forbidden, Runnable released) {

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
@@ -27,18 +26,18 @@ class DrawTest {
     private Path folder;
 
     private Path shop;
-    private final Shell shell = new Shell();
+    private Shell shell;
+    private OrderShop orders;
 
     @BeforeEach
     void copyTheDemoShop() throws IOException {
-        shop = Files.createDirectory(folder.resolve("shop"));
-        DemoCopy.to(shop);
-        SmallOrder.write(shop, 3, " received=\"2026-11-02\"");
+        orders = new OrderShop(folder);
+        shop = orders.folder();
+        shell = orders.shell();
     }
 
     private int run(String... words) {
-        return shell.run(Stream.concat(Stream.of("--workspace", shop.toString(), "--quiet"), Stream.of(words))
-                .toArray(String[]::new));
+        return orders.run(words);
     }
 
     private static JsonObject read(Path drawing) {

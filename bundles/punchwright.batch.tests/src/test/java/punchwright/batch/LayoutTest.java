@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
@@ -31,18 +30,18 @@ class LayoutTest {
     private Path folder;
 
     private Path shop;
-    private final Shell shell = new Shell();
+    private Shell shell;
+    private OrderShop orders;
 
     @BeforeEach
     void copyTheDemoShop() throws IOException {
-        shop = Files.createDirectory(folder.resolve("shop"));
-        DemoCopy.to(shop);
-        SmallOrder.write(shop, 3, " received=\"2026-11-02\"");
+        orders = new OrderShop(folder);
+        shop = orders.folder();
+        shell = orders.shell();
     }
 
     private int run(String... words) {
-        return shell.run(Stream.concat(Stream.of("--workspace", shop.toString(), "--quiet"), Stream.of(words))
-                .toArray(String[]::new));
+        return orders.run(words);
     }
 
     private JsonObject record() {

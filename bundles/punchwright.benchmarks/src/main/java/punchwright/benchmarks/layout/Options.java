@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
+import punchwright.benchmarks.Words;
+
 /** Arguments of the layout benchmark. */
 record Options(double seconds, long seed, boolean turn, List<Path> paths) {
 
@@ -27,10 +29,10 @@ record Options(double seconds, long seed, boolean turn, List<Path> paths) {
         for (int i = 0; i < arguments.size(); i++) {
             String a = arguments.get(i);
             switch (a) {
-                case "--seconds" -> seconds = number(arguments, ++i);
-                case "--seed" -> seed = seed(arguments, ++i);
+                case "--seconds" -> seconds = Words.number(arguments, ++i);
+                case "--seed" -> seed = Words.whole(arguments, ++i);
                 case "--turn" -> turn = true;
-                default -> paths.add(path(a));
+                default -> paths.add(Words.path(a));
             }
         }
         if (paths.isEmpty()) {
@@ -40,31 +42,5 @@ record Options(double seconds, long seed, boolean turn, List<Path> paths) {
             throw new IllegalArgumentException("--seconds is " + seconds + "; give a number above 0");
         }
         return new Options(seconds, seed, turn, paths);
-    }
-
-    private static Path path(String a) {
-        if (a.startsWith("--")) {
-            throw new IllegalArgumentException("unknown option " + a);
-        }
-        return Path.of(a);
-    }
-
-    private static long seed(List<String> arguments, int i) {
-        double v = number(arguments, i);
-        if (v != Math.rint(v)) {
-            throw new IllegalArgumentException("--seed is " + arguments.get(i) + "; give a whole number");
-        }
-        return (long) v;
-    }
-
-    private static double number(List<String> arguments, int i) {
-        if (i >= arguments.size()) {
-            throw new IllegalArgumentException(arguments.get(i - 1) + " needs a number");
-        }
-        try {
-            return Double.parseDouble(arguments.get(i));
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(arguments.get(i - 1) + " needs a number, not " + arguments.get(i), e);
-        }
     }
 }

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
+import punchwright.benchmarks.Words;
+
 /** Arguments of the routing benchmark. */
 record SequenceOptions(double seconds, long seed, int boundUpTo, List<Path> paths) {
 
@@ -24,15 +26,10 @@ record SequenceOptions(double seconds, long seed, int boundUpTo, List<Path> path
         for (int i = 0; i < arguments.size(); i++) {
             String a = arguments.get(i);
             switch (a) {
-                case "--seconds" -> seconds = number(arguments, ++i);
-                case "--seed" -> seed = (long) number(arguments, ++i);
-                case "--bound-up-to" -> boundUpTo = (int) number(arguments, ++i);
-                default -> {
-                    if (a.startsWith("--")) {
-                        throw new IllegalArgumentException("unknown option " + a);
-                    }
-                    paths.add(Path.of(a));
-                }
+                case "--seconds" -> seconds = Words.number(arguments, ++i);
+                case "--seed" -> seed = Words.whole(arguments, ++i);
+                case "--bound-up-to" -> boundUpTo = (int) Words.whole(arguments, ++i);
+                default -> paths.add(Words.path(a));
             }
         }
         if (paths.isEmpty()) {
@@ -42,16 +39,5 @@ record SequenceOptions(double seconds, long seed, int boundUpTo, List<Path> path
             throw new IllegalArgumentException("--seconds is " + seconds + "; give a number above 0");
         }
         return new SequenceOptions(seconds, seed, boundUpTo, paths);
-    }
-
-    private static double number(List<String> arguments, int i) {
-        if (i >= arguments.size()) {
-            throw new IllegalArgumentException(arguments.get(i - 1) + " needs a number");
-        }
-        try {
-            return Double.parseDouble(arguments.get(i));
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(arguments.get(i - 1) + " needs a number, not " + arguments.get(i), e);
-        }
     }
 }
